@@ -1,0 +1,28 @@
+#pragma once
+
+#include "model/garden/tree.hpp"
+#include "model/geometry/curtain.hpp"
+
+#include <vector>
+
+namespace model {
+
+/// One piece of a limb's leafy part, between two stations.
+struct LeafyBody {
+    std::size_t limb{};  ///< index into Tree::limbs
+    Curtain solid{};     ///< tree frame: metres from the base of the stem
+    double from_m{};     ///< along the limb
+    double to_m{};
+    double density{1.0}; ///< leaf per volume relative to the tree's own medium density
+};
+
+/// Leaf per volume of a class relative to 'medium'. Assumed (docs/methods/crown.md).
+[[nodiscard]] double relativeDensity(FoliageDensity density);
+
+/// The leafy bodies of a tree, limb by limb, base first. Hanging shoots end at the ground.
+[[nodiscard]] std::vector<LeafyBody> leafyBodies(const Tree& tree);
+
+/// The wood of a limb as solids: one capsule for each stretch, as thick as its thicker end.
+[[nodiscard]] std::vector<Curtain> woodSolids(const Limb& limb);
+
+} // namespace model

@@ -1,0 +1,85 @@
+#include "model/garden/tree.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace model {
+
+std::size_t limbIndex(const Tree& tree, const std::string& id)
+{
+    const auto found = std::ranges::find(tree.limbs, id, &Limb::id);
+    return found == tree.limbs.end() ? kNoLimb
+                                     : static_cast<std::size_t>(found - tree.limbs.begin());
+}
+
+LimbOrder limbOrder(const Tree& tree)
+{
+    const std::size_t count = tree.limbs.size();
+    LimbOrder order{kNoLimb, std::vector(count, kNoLimb), {}, {}};
+    order.children.resize(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto& limb = tree.limbs[i];
+        if (!limb.parent) {
+            if (order.trunk != kNoLimb)
+                throw std::domain_error("limbOrder: two limbs without a parent");
+            order.trunk = i;
+            continue;
+        }
+        order.parent[i] = limbIndex(tree, *limb.parent);
+        if (order.parent[i] == kNoLimb)
+            throw std::domain_error("limbOrder: a limb's parent is missing");
+        order.children[order.parent[i]].push_back(i);
+    }
+    if (order.trunk == kNoLimb)
+        throw std::domain_error("limbOrder: no trunk");
+    for (auto& siblings : order.children)
+        std::ranges::stable_sort(siblings, {}, [&](std::size_t i) { return tree.limbs[i].attachedAt_m; });
+    order.rootFirst = limbAndBeyond(order, order.trunk);
+    if (order.rootFirst.size() != count)
+        throw std::domain_error("limbOrder: limbs grow from each other in a circle");
+    return order;
+}
+
+std::vector<std::size_t> limbAndBeyond(const LimbOrder& order, std::size_t limb)
+{
+    std::vector<std::size_t> found{limb};
+    for (std::size_t next = 0; next < found.size(); ++next) {
+        const auto& grown = order.children[found[next]];
+        found.insert(found.end(), grown.begin(), grown.end());
+    }
+    return found;
+}
+
+double height_m(const Tree& tree)
+{
+    double top = 0.0;
+    for (const auto& limb : tree.limbs) {
+        for (const auto& station : limb.stations)
+            top = std::max(top, station.position_m.z);
+        if (!limb.foliage)
+            continue;
+        for (const auto& station : stretch(limb, limb.foliage->from_m, length_m(limb)))
+            top = std::max(top, station.position_m.z + limb.foliage->radius_m);
+    }
+    return top;
+}
+
+double stemDiameter_m(const Tree& tree)
+{
+    constexpr double kBreastHeight_m = 1.37;
+    const auto& trunk = tree.limbs.at(limbOrder(tree).trunk);
+    double passed = 0.0;
+    for (std::size_t i = 1; i < trunk.stations.size(); ++i) {
+        const auto& from = trunk.stations[i - 1];
+        const auto& to = trunk.stations[i];
+        const double rise = to.position_m.z - from.position_m.z;
+        const double length = norm(to.position_m - from.position_m);
+        if (to.position_m.z >= kBreastHeight_m && rise > 0.0)
+            return axisPoint(trunk, passed + length * (kBreastHeight_m - from.position_m.z) / rise)
+                .diameter_m;
+        passed += length;
+    }
+    return trunk.stations.back().diameter_m;
+}
+
+} // namespace model

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "model/crown/leafy_bodies.hpp"
+#include "model/garden/garden.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model::headroom {
+
+/// Usual headroom for a use, with its source.
+struct UsualHeadroom {
+    double height_m{};
+    std::string source;
+};
+[[nodiscard]] UsualHeadroom usualHeadroom(StripUse use);
+
+/// Headroom a strip needs: the gardener's own figure, or the usual one for its use.
+[[nodiscard]] double neededHeadroom_m(const Strip& strip);
+
+/// The lowest part of one limb over a strip.
+struct LowPart {
+    std::string limb;  ///< id
+    double height_m{}; ///< of its lowest leaf, shoot or wood over the strip, above the ground
+    bool hangingShoots{}; ///< it is the hanging shoots that are low: without them it is clear
+    Point2 at_m{};     ///< garden frame, where
+};
+
+/// Headroom under one tree over one strip.
+struct StripHeadroom {
+    std::string strip;                ///< id
+    double needed_m{};
+    std::optional<double> height_m;   ///< lowest over the strip; blank: nothing overhangs it
+    double shortfall_m{};             ///< 0 when enough
+    double overhang_m2{};             ///< how much of the strip the crown covers on plan
+    std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
+};
+
+/// One tree's headroom over every strip.
+[[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree);
+
+/// Height of the lowest point of a curtain (tree frame) over a strip; nothing when they don't meet.
+/// Exact: the underside is convex, so its least value over a polygon lies at the curtain's own
+/// lowest point, or on an edge of the polygon.
+struct LowPoint {
+    double height_m{};
+    Point2 at_m{};
+};
+[[nodiscard]] std::optional<LowPoint> lowestOver(const Curtain& curtain, const Polygon& strip);
+
+} // namespace model::headroom

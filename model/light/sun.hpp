@@ -1,0 +1,29 @@
+#pragma once
+
+#include "model/garden/place.hpp"
+#include "model/geometry/vec3.hpp"
+
+#include <chrono>
+
+namespace model::light {
+
+/// An instant in UTC, to the millisecond.
+using Instant = std::chrono::sys_time<std::chrono::milliseconds>;
+
+/// Where the sun stands, seen from a place on the earth.
+struct SunPosition {
+    double elevation_deg{}; ///< of the centre, without refraction, topocentric
+    double azimuth_deg{};   ///< clockwise from north, 0..360
+    double distance_au{};
+};
+
+/// Good to 0.01 degree for 2000-2100 (docs/methods/light.md, L1; Meeus 1998).
+[[nodiscard]] SunPosition sunPosition(Instant when, double latitude_deg, double longitude_deg);
+
+/// What refraction adds to an elevation, degrees (Saemundsson 1986), at 1010 hPa and 10 C.
+[[nodiscard]] double refraction_deg(double elevation_deg);
+
+/// Unit vector from the ground towards the sun.
+[[nodiscard]] Vec3 towardsSun(const SunPosition& sun);
+
+} // namespace model::light
