@@ -27,7 +27,8 @@ Foliation foliate(const Tree& sketch, const Species& species)
 {
     const auto bodies = leafyBodies(sketch);
     Foliation result;
-    result.laiEvidence = species.leaf.crownLai ? species.leaf.crownLai->evidence : Evidence::assumed;
+    result.laiEvidence =
+        species.leaf.crownLai ? species.leaf.crownLai->evidence : Evidence::assumed;
     result.laiSource = species.leaf.crownLai ? species.leaf.crownLai->source : "UTD2016";
     if (bodies.empty())
         return result;

@@ -48,8 +48,8 @@ std::vector<Curtain> woodSolids(const Limb& limb)
     for (std::size_t s = 1; s < limb.stations.size(); ++s) {
         const auto& from = limb.stations[s - 1];
         const auto& to = limb.stations[s];
-        solids.push_back({from.position_m, to.position_m,
-                          std::max(from.diameter_m, to.diameter_m) / 2.0, 0.0});
+        solids.push_back(
+            {from.position_m, to.position_m, std::max(from.diameter_m, to.diameter_m) / 2.0, 0.0});
     }
     return solids;
 }

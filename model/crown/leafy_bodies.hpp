@@ -9,9 +9,9 @@ namespace model {
 
 /// One piece of a limb's leafy part, between two stations.
 struct LeafyBody {
-    std::size_t limb{};  ///< index into Tree::limbs
-    Curtain solid{};     ///< tree frame: metres from the base of the stem
-    double from_m{};     ///< along the limb
+    std::size_t limb{}; ///< index into Tree::limbs
+    Curtain solid{};    ///< tree frame: metres from the base of the stem
+    double from_m{};    ///< along the limb
     double to_m{};
     double density{1.0}; ///< leaf per volume relative to the tree's own medium density
 };

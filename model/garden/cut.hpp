@@ -17,10 +17,10 @@ enum class CutKind {
 /// One cut, as planned or as made.
 struct Cut {
     CutKind kind{};
-    std::string limb;                ///< id of the limb cut
-    double at_m{};                   ///< along the limb: 0 for a removal, the cut for a reduction
-    std::optional<double> height_m;  ///< lifting: the height that the shoots are lifted to
-    std::optional<double> share;     ///< thinning: share of the limb's own leaf, 0..1
+    std::string limb;               ///< id of the limb cut
+    double at_m{};                  ///< along the limb: 0 for a removal, the cut for a reduction
+    std::optional<double> height_m; ///< lifting: the height that the shoots are lifted to
+    std::optional<double> share;    ///< thinning: share of the limb's own leaf, 0..1
     Extras extras;
     friend bool operator==(const Cut&, const Cut&) = default;
 };

@@ -17,9 +17,9 @@ struct Planting {
     std::string id;
     std::string name;
     PlantingKind kind{PlantingKind::bed};
-    std::string plant;  ///< Latin name or entry of the plants table
-    Polygon outline_m;  ///< garden frame
-    double height_m{};  ///< where its leaves take the light: a hedge's top, 0 for a bed
+    std::string plant; ///< Latin name or entry of the plants table
+    Polygon outline_m; ///< garden frame
+    double height_m{}; ///< where its leaves take the light: a hedge's top, 0 for a bed
     Extras extras;
     friend bool operator==(const Planting&, const Planting&) = default;
 };

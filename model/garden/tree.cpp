@@ -33,7 +33,8 @@ LimbOrder limbOrder(const Tree& tree)
     if (order.trunk == kNoLimb)
         throw std::domain_error("limbOrder: no trunk");
     for (auto& siblings : order.children)
-        std::ranges::stable_sort(siblings, {}, [&](std::size_t i) { return tree.limbs[i].attachedAt_m; });
+        std::ranges::stable_sort(siblings, {},
+                                 [&](std::size_t i) { return tree.limbs[i].attachedAt_m; });
     order.rootFirst = limbAndBeyond(order, order.trunk);
     if (order.rootFirst.size() != count)
         throw std::domain_error("limbOrder: limbs grow from each other in a circle");

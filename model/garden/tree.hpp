@@ -17,16 +17,16 @@ enum class Protection { unknown, none, listed };
 
 /// A sign that a tree needs a professional's eyes, as a gardener can see it from the ground.
 enum class Sign {
-    fungus,        ///< brackets or mushrooms on stem or roots
-    oozing,        ///< wet or bleeding bark
-    heavingSoil,   ///< soil lifting or cracking at the base
-    newLean,       ///< leans, or leans more than it did
-    hungBranch,    ///< broken and caught in the crown
-    deadTop,       ///< the top has died back
-    rootsCut,      ///< digging or paving cut roots
-    cavityAtBase,  ///< a hollow at the foot of the stem
-    batsOrHole,    ///< a hole in use by bats or birds
-    nest,          ///< a nest in use
+    fungus,       ///< brackets or mushrooms on stem or roots
+    oozing,       ///< wet or bleeding bark
+    heavingSoil,  ///< soil lifting or cracking at the base
+    newLean,      ///< leans, or leans more than it did
+    hungBranch,   ///< broken and caught in the crown
+    deadTop,      ///< the top has died back
+    rootsCut,     ///< digging or paving cut roots
+    cavityAtBase, ///< a hollow at the foot of the stem
+    batsOrHole,   ///< a hole in use by bats or birds
+    nest,         ///< a nest in use
 };
 
 struct Observation {
@@ -38,9 +38,9 @@ struct Observation {
 
 /// A picture that a sketch was drawn over.
 struct Photo {
-    std::string file;                        ///< name relative to the garden document
-    std::optional<double> metresPerPixel;    ///< scale, once two clicks have set it
-    std::optional<double> viewBearing_deg;   ///< the way the camera looked
+    std::string file;                      ///< name relative to the garden document
+    std::optional<double> metresPerPixel;  ///< scale, once two clicks have set it
+    std::optional<double> viewBearing_deg; ///< the way the camera looked
     std::string note;
     Extras extras;
     friend bool operator==(const Photo&, const Photo&) = default;

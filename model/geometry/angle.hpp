@@ -9,8 +9,14 @@ namespace model {
 
 inline constexpr double kRadiansPerDegree = std::numbers::pi / 180.0;
 
-constexpr double radians(double angle_deg) { return angle_deg * kRadiansPerDegree; }
-constexpr double degrees(double angle_rad) { return angle_rad / kRadiansPerDegree; }
+constexpr double radians(double angle_deg)
+{
+    return angle_deg * kRadiansPerDegree;
+}
+constexpr double degrees(double angle_rad)
+{
+    return angle_rad / kRadiansPerDegree;
+}
 
 /// The level unit vector that points along a compass bearing (degrees clockwise from north).
 inline Vec3 bearingDirection(double bearing_deg)

@@ -109,8 +109,7 @@ std::optional<double> lowerEdge(double slope, double length, double s0, double r
     const double to = std::min(length, s0 + room);
     if (from > to)
         return std::nullopt;
-    const double best =
-        std::clamp(s0 - slope * room / std::sqrt(1.0 + slope * slope), from, to);
+    const double best = std::clamp(s0 - slope * room / std::sqrt(1.0 + slope * slope), from, to);
     const double left = room * room - (best - s0) * (best - s0);
     return slope * best - std::sqrt(std::max(0.0, left));
 }
@@ -203,8 +202,8 @@ std::optional<Interval> chord(const Curtain& curtain, Vec3 from, Vec3 direction)
     for (std::size_t i = 0; i < 4; ++i) {
         if (i >= 1 && !hangs)
             break;
-        extend(inside, insideCylinder(from, direction, corner[i], corner[(i + 1) % 4],
-                                      curtain.radius_m));
+        extend(inside,
+               insideCylinder(from, direction, corner[i], corner[(i + 1) % 4], curtain.radius_m));
     }
     extend(inside, insideSlab(curtain, from, direction));
     if (!inside || inside->to <= 0.0)

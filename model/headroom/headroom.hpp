@@ -21,20 +21,20 @@ struct UsualHeadroom {
 
 /// The lowest part of one limb over a strip.
 struct LowPart {
-    std::string limb;  ///< id
-    double height_m{}; ///< of its lowest leaf, shoot or wood over the strip, above the ground
+    std::string limb;     ///< id
+    double height_m{};    ///< of its lowest leaf, shoot or wood over the strip, above the ground
     bool hangingShoots{}; ///< it is the hanging shoots that are low: without them it is clear
-    Point2 at_m{};     ///< garden frame, where
+    Point2 at_m{};        ///< garden frame, where
 };
 
 /// Headroom under one tree over one strip.
 struct StripHeadroom {
-    std::string strip;                ///< id
+    std::string strip; ///< id
     double needed_m{};
-    std::optional<double> height_m;   ///< lowest over the strip; blank: nothing overhangs it
-    double shortfall_m{};             ///< 0 when enough
-    double overhang_m2{};             ///< how much of the strip the crown covers on plan
-    std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
+    std::optional<double> height_m; ///< lowest over the strip; blank: nothing overhangs it
+    double shortfall_m{};           ///< 0 when enough
+    double overhang_m2{};           ///< how much of the strip the crown covers on plan
+    std::vector<LowPart> blame;     ///< every limb below the needed height, lowest first
 };
 
 /// One tree's headroom over every strip.

@@ -12,18 +12,18 @@ namespace model::light {
 
 /// What keeps one tree's light from a planting, on one day.
 struct TreeShade {
-    std::string tree;         ///< id
-    double sunWithout_h{};    ///< effective sun hours if this tree alone were away
-    double lost_h{};          ///< sunWithout_h - sun_h: what taking it away would give back
+    std::string tree;      ///< id
+    double sunWithout_h{}; ///< effective sun hours if this tree alone were away
+    double lost_h{};       ///< sunWithout_h - sun_h: what taking it away would give back
 };
 
 /// A planting's direct sun on one clear day. Effective sun hours: the integral of the share of the
 /// beam let through, while the clear-sky direct beam is over 120 W/m2 (WMO sunshine threshold).
 struct PlantingSun {
-    std::string planting;     ///< id
-    double openSky_h{};       ///< with no tree and no structure
-    double sun_h{};           ///< as things stand, mean over the planting
-    double withoutTrees_h{};  ///< structures only
+    std::string planting;    ///< id
+    double openSky_h{};      ///< with no tree and no structure
+    double sun_h{};          ///< as things stand, mean over the planting
+    double withoutTrees_h{}; ///< structures only
     std::vector<TreeShade> trees;
     std::vector<Point2> points_m;      ///< where it was tested
     std::vector<double> sunAtPoints_h; ///< as things stand, one for each point

@@ -10,28 +10,28 @@ namespace model::load {
 
 /// What the tree is loaded with, besides its own wood.
 struct Conditions {
-    double gust_m_s{};     ///< 3-second gust at 10 m over open ground; 0: still air
+    double gust_m_s{}; ///< 3-second gust at 10 m over open ground; 0: still air
     bool inLeaf{true};
-    bool inFruit{true};    ///< the limbs' crop hangs
+    bool inFruit{true}; ///< the limbs' crop hangs
 };
 
 /// Load on one limb, at the place along it and under the wind bearing that ask most of it.
 /// The still-air load of a limb is that of gust 0.
 struct LimbLoad {
-    std::size_t limb{};           ///< index into Tree::limbs
-    double mass_kg{};             ///< the limb and all that grows from it, green, with leaf and crop
-    double wind_N{};              ///< drag on the same, governing bearing
-    double governingAt_m{};       ///< along the limb from its union
-    double governingBearing_deg{};///< the wind comes FROM here (as forecasts give it)
-    double weightMoment_Nm{};     ///< bending by weight alone, at the governing place
-    double windMoment_Nm{};       ///< bending by wind alone, at the governing place
-    double moment_Nm{};           ///< bending by both (vector sum)
-    double torsion_Nm{};          ///< about the limb's axis, by both
-    double diameter_m{};          ///< at the governing place
-    double stress_Pa{};           ///< greatest principal stress there
-    double strength_Pa{};         ///< of this limb there: green strength x limb, union and defect factors
-    double utilisation{};         ///< stress over strength; 1 = expected to fail, as a mean
-    bool hasStrength{true};       ///< false: dead or cracked wood, which is given none
+    std::size_t limb{};     ///< index into Tree::limbs
+    double mass_kg{};       ///< the limb and all that grows from it, green, with leaf and crop
+    double wind_N{};        ///< drag on the same, governing bearing
+    double governingAt_m{}; ///< along the limb from its union
+    double governingBearing_deg{}; ///< the wind comes FROM here (as forecasts give it)
+    double weightMoment_Nm{};      ///< bending by weight alone, at the governing place
+    double windMoment_Nm{};        ///< bending by wind alone, at the governing place
+    double moment_Nm{};            ///< bending by both (vector sum)
+    double torsion_Nm{};           ///< about the limb's axis, by both
+    double diameter_m{};           ///< at the governing place
+    double stress_Pa{};            ///< greatest principal stress there
+    double strength_Pa{};   ///< of this limb there: green strength x limb, union and defect factors
+    double utilisation{};   ///< stress over strength; 1 = expected to fail, as a mean
+    bool hasStrength{true}; ///< false: dead or cracked wood, which is given none
 };
 
 struct TreeLoad {
@@ -41,8 +41,8 @@ struct TreeLoad {
     double leaf_kg{};
     double twig_kg{};
     double fruit_kg{};
-    double gustAtTop_m_s{};      ///< after terrain and height
-    double baseMoment_Nm{};      ///< at the ground, worst bearing
+    double gustAtTop_m_s{}; ///< after terrain and height
+    double baseMoment_Nm{}; ///< at the ground, worst bearing
 };
 
 /// Loads on every limb of `tree`, the worst of all wind bearings (every 10 degrees).
@@ -50,8 +50,8 @@ struct TreeLoad {
 /// Method and sources: docs/methods/load.md.
 /// \param tree       may have been cut since `foliation` was worked out for the sketch
 /// \throws std::domain_error  on a tree that validate() refuses
-[[nodiscard]] TreeLoad treeLoad(const Tree& tree, const Foliation& foliation, const Species& species,
-                                const Place& place, Exposure exposure,
+[[nodiscard]] TreeLoad treeLoad(const Tree& tree, const Foliation& foliation,
+                                const Species& species, const Place& place, Exposure exposure,
                                 const Conditions& conditions);
 
 } // namespace model::load

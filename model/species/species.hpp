@@ -50,11 +50,12 @@ enum class Decay { poor, moderate, good };
 /// Green wood of one species.
 struct Wood {
     WoodClass woodClass{};
-    std::string strengthSpecies; ///< whose strength it is: the species itself, a proxy, or empty: regression
-    Sourced basicSpecificGravity{};   ///< oven-dry mass over green volume
-    Sourced limbDensity_kg_m3{};      ///< green, of limbs (mostly sapwood)
-    Sourced greenMor_Pa{};            ///< bending strength of green clear wood
-    Sourced greenMoe_Pa{};            ///< bending stiffness of green clear wood
+    std::string strengthSpecies; ///< whose strength it is: the species itself, a proxy, or empty:
+                                 ///< regression
+    Sourced basicSpecificGravity{}; ///< oven-dry mass over green volume
+    Sourced limbDensity_kg_m3{};    ///< green, of limbs (mostly sapwood)
+    Sourced greenMor_Pa{};          ///< bending strength of green clear wood
+    Sourced greenMoe_Pa{};          ///< bending stiffness of green clear wood
     BiomassGroup biomassGroup{};
     DragGroup dragGroup{};
     std::string note;
@@ -80,14 +81,15 @@ struct Practice {
     std::optional<double> maxAnnualRemoval; ///< share of leaf, where a source gives one
     std::string regrowthNote;
     std::string note;
-    std::map<std::string, std::string> sources; ///< topic (size, extension, timing...) to source key
+    std::map<std::string, std::string>
+        sources; ///< topic (size, extension, timing...) to source key
 };
 
 /// Leaves as light and weight see them.
 struct Leaf {
-    MaybeSourced crownLai;        ///< leaf area over the crown's area on plan
-    MaybeSourced leafAngleX;      ///< Campbell's x of the leaf angle distribution
-    MaybeSourced transmittanceLeafOn;  ///< of a whole crown, measured
+    MaybeSourced crownLai;            ///< leaf area over the crown's area on plan
+    MaybeSourced leafAngleX;          ///< Campbell's x of the leaf angle distribution
+    MaybeSourced transmittanceLeafOn; ///< of a whole crown, measured
     MaybeSourced transmittanceLeafOff;
 };
 
@@ -106,7 +108,7 @@ enum class ShadeTolerance { low, medium, high };
 struct Plant {
     std::string latin;
     std::string common;
-    std::string kind; ///< hedge, shrub, vegetable, lawn...
+    std::string kind;                ///< hedge, shrub, vegetable, lawn...
     std::optional<double> minSun_h;  ///< direct sun a day, least
     std::optional<double> goodSun_h; ///< direct sun a day, for good growth
     std::optional<double> minDli_mol;
