@@ -1,0 +1,60 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace model::advice {
+
+/// The rules of the guideline, of safe work and of the calendar that a plan is held against.
+/// Thresholds, units and sources: ruleFacts(). Method: docs/methods/advice.md.
+enum class Rule {
+    // How much, and what is left
+    seasonShare,    ///< share of the live crown taken in twelve months
+    ordinaryShare,  ///< share beyond which even a healthy tree notices
+    limbShare,      ///< share of one limb's leaf taken by shortening it
+    lowerTwoThirds, ///< share of the leaf left in the lower two thirds of the crown
+    liveCrownRatio, ///< live crown over tree height after a raise
+    topping,        ///< the stem cut back to no lateral
+    lateralThird,   ///< a reduction needs a lateral of a third of the cut's diameter
+    branchToStem,   ///< a limb over half as thick as its parent is shortened, not removed
+    woundSum,       ///< summed cut sections over the stem's section
+    // The size of a wound
+    cutOver50mm,
+    cutOver100mm,
+    // Who may do it
+    overHead,      ///< a cut above reach from the ground with a hand saw
+    beyondPoleSaw, ///< a cut above the reach of a pole saw
+    heavyPiece,    ///< a piece heavier than one person holds
+    veryHeavyPiece,
+    nearLine,        ///< a cut, piece or tool near an overhead wire
+    targetBelow,     ///< something worth protecting within reach of a falling piece
+    deadWood,        ///< dead limb in a tall tree
+    crackedOrHollow, ///< crack or cavity drawn on a limb
+    warningSign,     ///< a sign ticked for the whole tree
+    leaningStem,
+    protectedTree,
+    // When
+    monthToAvoid,
+    nestingSeason,
+};
+
+enum class Severity { inform, warn, block };
+
+/// A rule that speaks about something: `found` against `limit`, in the rule's unit
+/// (RuleFacts::unit).
+struct Finding {
+    Rule rule{};
+    Severity severity{};
+    std::string subject; ///< id of the limb, line, structure or strip; empty: the tree
+    std::optional<double> found;
+    std::optional<double> limit;
+};
+
+/// What a rule measures and where its threshold was published.
+struct RuleFacts {
+    const char* unit;   ///< SI: "1" a share, "m", "kg", "deg", "month", "" none
+    const char* source; ///< the publication, or 'common practice, no source'
+};
+[[nodiscard]] RuleFacts ruleFacts(Rule rule);
+
+} // namespace model::advice

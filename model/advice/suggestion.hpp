@@ -1,0 +1,58 @@
+#pragma once
+
+#include "model/advice/labour.hpp"
+#include "model/advice/rule.hpp"
+#include "model/crown/foliage.hpp"
+#include "model/garden/garden.hpp"
+#include "model/headroom/headroom.hpp"
+#include "model/species/species.hpp"
+
+#include <atomic>
+#include <chrono>
+#include <string>
+#include <vector>
+
+namespace model::advice {
+
+/// A cut with everything a person with a saw wants to know of it.
+struct PlannedCut {
+    Cut cut;
+    std::string lateral;        ///< reduction: id of the limb that takes over
+    double aboveGround_m{};     ///< height of the cut
+    double diameter_m{};        ///< of the wound; 0 for lifting (shoots only)
+    double length_m{};          ///< of the piece that falls
+    double mass_kg{};           ///< of the piece, green, with leaf and crop
+    double leafShare{};         ///< of the tree's leaf as sketched
+    std::vector<Finding> notes; ///< rules this cut touches without breaking
+    Labour labour;
+};
+
+enum class Outcome {
+    nothingNeeded,      ///< every goal is met as the tree stands
+    met,                ///< the cuts meet every goal inside the guideline
+    notWithinGuideline, ///< no set of cuts does; these come closest inside it
+};
+
+/// The least leaf that restores the headroom.
+struct Suggestion {
+    Outcome outcome{};
+    std::vector<PlannedCut> cuts; ///< in working order: outer and higher first
+    double leafShare{};           ///< of the tree's leaf, all cuts together
+    double allowance{};           ///< share that may still go, after visits of the last 12 months
+    std::vector<Finding> allowanceReasons; ///< what set the allowance
+    std::vector<headroom::StripHeadroom> before;
+    std::vector<headroom::StripHeadroom> after;
+    std::vector<Finding> binding;       ///< notWithinGuideline: the rules that stand in the way
+    double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
+    bool proven{};                      ///< the search was exhausted: no smaller set exists
+    long nodes{};                       ///< search nodes visited
+    Labour labour;                      ///< for the whole job
+};
+
+/// Smallest set of cuts that gives every strip its headroom, inside the guideline; exact.
+/// \param cancel  looked at between search nodes; set it from another thread to stop early
+[[nodiscard]] Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                                 const Species& species, std::chrono::year_month_day date,
+                                 const std::atomic<bool>* cancel = nullptr);
+
+} // namespace model::advice

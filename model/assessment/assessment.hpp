@@ -1,0 +1,50 @@
+#pragma once
+
+#include "model/advice/suggestion.hpp"
+#include "model/garden/garden.hpp"
+#include "model/headroom/headroom.hpp"
+#include "model/light/daylight.hpp"
+#include "model/load/limb_load.hpp"
+#include "model/species/species.hpp"
+
+#include <atomic>
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model {
+
+/// What the gardener asks about: a gust and a day.
+struct Question {
+    std::chrono::year_month_day date{};
+    std::optional<double> gust_m_s; ///< blank: the garden's design gust
+};
+
+/// Everything known of one tree.
+struct TreeAssessment {
+    std::string tree; ///< id
+    Foliation foliation;
+    load::TreeLoad load;  ///< at the gust asked for, leaf as on the date
+    load::TreeLoad still; ///< own weight, leaf and crop only
+    std::vector<headroom::StripHeadroom> headroom;
+    advice::Suggestion suggestion;
+    load::TreeLoad loadAfter; ///< after the suggested cuts
+};
+
+/// One run of the whole job.
+struct Assessment {
+    Question question;
+    double gust_m_s{}; ///< the gust used
+    std::vector<TreeAssessment> trees;
+    std::vector<light::PlantingSun> sun;      ///< as things stand, on the date
+    std::vector<light::PlantingSun> sunAfter; ///< after all suggested cuts
+};
+
+/// \pre  validate(garden, tables) found no fault
+/// \param onlyTree  id of the one tree wanted; empty: all. Shade always counts every tree.
+[[nodiscard]] Assessment assess(const Garden& garden, const Tables& tables,
+                                const Question& question, const std::string& onlyTree = {},
+                                const std::atomic<bool>* cancel = nullptr);
+
+} // namespace model
