@@ -32,6 +32,9 @@ enum class Rule {
     crackedOrHollow, ///< crack or cavity drawn on a limb
     warningSign,     ///< a sign ticked for the whole tree
     leaningStem,
+    limbOverloaded, ///< expected to fail below the design gust
+    peopleBelow,    ///< a path, drive or seat within the fall zone: someone keeps people out
+    poorHealer,     ///< a wound over 50 mm on a species that walls off decay poorly
     protectedTree,
     // When
     monthToAvoid,

@@ -30,6 +30,7 @@ struct TreeAssessment {
     std::vector<headroom::StripHeadroom> headroom;
     advice::Suggestion suggestion;
     load::TreeLoad loadAfter; ///< after the suggested cuts
+    advice::Labour labour;    ///< for the tree as it stands and the suggested job together
 };
 
 /// One run of the whole job.

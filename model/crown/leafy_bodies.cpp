@@ -1,6 +1,7 @@
 #include "model/crown/leafy_bodies.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace model {
 
@@ -17,28 +18,45 @@ double relativeDensity(FoliageDensity density)
     return 1.0;
 }
 
-std::vector<LeafyBody> leafyBodies(const Tree& tree)
+namespace {
+
+constexpr double kHemStep_m = 0.3;
+
+void appendBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& bodies)
 {
-    std::vector<LeafyBody> bodies;
-    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
-        const auto& limb = tree.limbs[i];
-        if (!limb.foliage)
-            continue;
-        const auto& foliage = *limb.foliage;
-        const auto axis = stretch(limb, foliage.from_m, length_m(limb));
-        double along = foliage.from_m;
-        for (std::size_t s = 1; s < axis.size(); ++s) {
-            const Vec3 a = axis[s - 1].position_m;
-            const Vec3 b = axis[s].position_m;
-            // Shoots can't hang into the ground: the lower end decides for the whole piece.
-            const double room = std::min(a.z, b.z) - foliage.radius_m;
-            const double hang = std::clamp(foliage.hanging_m, 0.0, std::max(0.0, room));
+    const auto& foliage = *limb.foliage;
+    const double hem_m = foliage.hem_m.value_or(0.0);
+    const auto room = [&](Vec3 a, Vec3 b) { // between the body's underside and the hem
+        return std::max(0.0, std::min(a.z, b.z) - foliage.radius_m - hem_m);
+    };
+    const auto axis = stretch(limb, foliage.from_m, length_m(limb));
+    double along = foliage.from_m;
+    for (std::size_t s = 1; s < axis.size(); ++s) {
+        const Vec3 from = axis[s - 1].position_m;
+        const Vec3 to = axis[s].position_m;
+        const bool cutShort = foliage.hanging_m > 0.0 && foliage.hanging_m > room(from, to);
+        const double pieces =
+            cutShort ? std::max(1.0, std::ceil(std::abs(to.z - from.z) / kHemStep_m)) : 1.0;
+        for (double piece = 0.0; piece < pieces; piece += 1.0) {
+            const Vec3 a = between(from, to, piece / pieces);
+            const Vec3 b = between(from, to, (piece + 1.0) / pieces);
+            const double hang = std::min(foliage.hanging_m, room(a, b));
             const double length = norm(b - a);
-            bodies.push_back({i, Curtain{a, b, foliage.radius_m, hang}, along, along + length,
+            bodies.push_back({index, Curtain{a, b, foliage.radius_m, hang}, along, along + length,
                               relativeDensity(foliage.density)});
             along += length;
         }
     }
+}
+
+} // namespace
+
+std::vector<LeafyBody> leafyBodies(const Tree& tree)
+{
+    std::vector<LeafyBody> bodies;
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i)
+        if (tree.limbs[i].foliage)
+            appendBodies(tree.limbs[i], i, bodies);
     return bodies;
 }
 

@@ -19,7 +19,9 @@ struct LeafyBody {
 /// Leaf per volume of a class relative to 'medium'. Assumed (docs/methods/crown.md).
 [[nodiscard]] double relativeDensity(FoliageDensity density);
 
-/// The leafy bodies of a tree, limb by limb, base first. Hanging shoots end at the ground.
+/// The leafy bodies of a tree, limb by limb, base first. Hanging shoots end at the ground, or at
+/// the height they were lifted to; where that cuts them short, a sloping piece of limb is drawn as
+/// several bodies so that the hem is level to within 0.3 m.
 [[nodiscard]] std::vector<LeafyBody> leafyBodies(const Tree& tree);
 
 /// The wood of a limb as solids: one capsule for each stretch, as thick as its thicker end.

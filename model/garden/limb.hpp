@@ -51,6 +51,8 @@ struct Foliage {
     double from_m{};    ///< where leaves start, along the limb from its union
     double radius_m{};  ///< of the leafy body, > 0
     double hanging_m{}; ///< length of the shoots that hang below the body, >= 0
+    std::optional<double>
+        hem_m; ///< height above the ground that the shoots were lifted to, if ever
     FoliageDensity density{FoliageDensity::medium};
     Extras extras;
     friend bool operator==(const Foliage&, const Foliage&) = default;
