@@ -38,8 +38,8 @@ Foliation foliate(const Tree& sketch, const Species& species)
     double finest_m = bodies.front().solid.radius_m;
     for (const auto& body : bodies) {
         outlines.push_back(footprint(body.solid));
-        weighted += volume_m3(body.solid) * body.density;
-        volume += volume_m3(body.solid);
+        weighted += sharingVolume_m3(body) * body.density;
+        volume += sharingVolume_m3(body);
         finest_m = std::min(finest_m, body.solid.radius_m);
     }
     const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
@@ -47,14 +47,14 @@ Foliation foliate(const Tree& sketch, const Species& species)
     result.crownVolume_m3 = unionVolume_m3(bodies, std::max(0.08, finest_m / 4.0));
     // A tree drawn all sparse carries less than its species' mean, one drawn all dense more.
     result.leafArea_m2 = lai * result.crownArea_m2 * weighted / volume;
-    result.leafPerBodyVolume_1_m = result.leafArea_m2 / weighted;
+    result.leafPerSharingVolume_1_m = result.leafArea_m2 / weighted;
     result.leafAreaDensity_1_m = lai * result.crownArea_m2 / result.crownVolume_m3;
     return result;
 }
 
 double leafArea_m2(const LeafyBody& body, const Foliation& foliation)
 {
-    return foliation.leafPerBodyVolume_1_m * volume_m3(body.solid) * body.density;
+    return foliation.leafPerSharingVolume_1_m * sharingVolume_m3(body) * body.density;
 }
 
 std::vector<double> leafAreaByLimb_m2(const Tree& tree, const Foliation& foliation)

@@ -12,14 +12,14 @@ namespace model {
 /// limb takes its leaf away and leaves the others' alone.
 ///
 /// leaf area = crown LAI of the species x the crown's area on plan (docs/methods/crown.md, C1);
-/// shared among the bodies in proportion to volume x relative density (C2).
+/// shared among the bodies in proportion to sharing volume x relative density (C2).
 struct Foliation {
-    double leafArea_m2{};           ///< one-sided, whole tree
-    double leafPerBodyVolume_1_m{}; ///< leaf area per m3 of a body of medium density, for shares
-    double leafAreaDensity_1_m{};   ///< leaf area per m3 of the union of the bodies, for light
-    double crownArea_m2{};          ///< on plan, union of the bodies
-    double crownVolume_m3{};        ///< union of the bodies
-    std::string laiSource;          ///< key into trees/sources.csv
+    double leafArea_m2{};              ///< one-sided, whole tree
+    double leafPerSharingVolume_1_m{}; ///< leaf area per sharing volume at medium density
+    double leafAreaDensity_1_m{};      ///< leaf area per m3 of the union of the bodies, for light
+    double crownArea_m2{};             ///< on plan, union of the bodies
+    double crownVolume_m3{};           ///< union of the bodies
+    std::string laiSource;             ///< key into trees/sources.csv
     Evidence laiEvidence{};
 };
 

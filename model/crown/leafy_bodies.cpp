@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace model {
 
@@ -58,6 +59,14 @@ std::vector<LeafyBody> leafyBodies(const Tree& tree)
         if (tree.limbs[i].foliage)
             appendBodies(tree.limbs[i], i, bodies);
     return bodies;
+}
+
+double sharingVolume_m3(const LeafyBody& body)
+{
+    const Vec3 along = body.solid.b - body.solid.a;
+    const double r = body.solid.radius_m;
+    return std::numbers::pi * r * r * norm(along) +
+           2.0 * r * body.solid.hang_m * std::hypot(along.x, along.y);
 }
 
 std::vector<Curtain> woodSolids(const Limb& limb)

@@ -24,6 +24,10 @@ struct LeafyBody {
 /// several bodies so that the hem is level to within 0.3 m.
 [[nodiscard]] std::vector<LeafyBody> leafyBodies(const Tree& tree);
 
+/// The volume by which a body takes part in sharing out the tree's leaf, m3: its section times its
+/// length, without the round ends, so that drawing a limb with more stations changes nothing.
+[[nodiscard]] double sharingVolume_m3(const LeafyBody& body);
+
 /// The wood of a limb as solids: one capsule for each stretch, as thick as its thicker end.
 [[nodiscard]] std::vector<Curtain> woodSolids(const Limb& limb);
 
