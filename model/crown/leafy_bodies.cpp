@@ -44,7 +44,7 @@ void appendBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& b
             const double hang = std::min(foliage.hanging_m, room(a, b));
             const double length = norm(b - a);
             bodies.push_back({index, Curtain{a, b, foliage.radius_m, hang}, along, along + length,
-                              relativeDensity(foliage.density)});
+                              relativeDensity(foliage.density) * (1.0 - foliage.thinned)});
             along += length;
         }
     }

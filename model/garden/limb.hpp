@@ -54,6 +54,7 @@ struct Foliage {
     std::optional<double>
         hem_m; ///< height above the ground that the shoots were lifted to, if ever
     FoliageDensity density{FoliageDensity::medium};
+    double thinned{}; ///< share of its own small shoots that was thinned out since, 0..1
     Extras extras;
     friend bool operator==(const Foliage&, const Foliage&) = default;
 };
