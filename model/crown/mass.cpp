@@ -8,10 +8,12 @@ double woodVolume_m3(const Limb& limb)
 {
     double volume = 0.0;
     for (std::size_t s = 1; s < limb.stations.size(); ++s) {
-        const auto& [a, thick] = limb.stations[s - 1];
-        const auto& [b, thin] = limb.stations[s];
-        volume +=
-            std::numbers::pi / 12.0 * norm(b - a) * (thick * thick + thick * thin + thin * thin);
+        const auto& from = limb.stations[s - 1];
+        const auto& to = limb.stations[s];
+        const double thick = from.diameter_m;
+        const double thin = to.diameter_m;
+        volume += std::numbers::pi / 12.0 * norm(to.position_m - from.position_m) *
+                  (thick * thick + thick * thin + thin * thin);
     }
     return volume;
 }

@@ -13,6 +13,7 @@ namespace model {
 struct Station {
     Vec3 position_m{};   ///< from the middle of the tree's base at the ground
     double diameter_m{}; ///< over bark, > 0
+    Extras extras{};
     friend bool operator==(const Station&, const Station&) = default;
 };
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/garden/extras.hpp"
+
 #include <string>
 
 namespace model {
@@ -10,6 +12,7 @@ struct Place {
     double longitude_deg{}; ///< -180..180, east positive
     double altitude_m{};    ///< above the sea, -430..6000
     std::string timeZone;   ///< IANA name, "Europe/Dublin"; may be empty: then sun time is used
+    Extras extras{};
     friend bool operator==(const Place&, const Place&) = default;
 };
 
