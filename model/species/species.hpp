@@ -24,6 +24,14 @@ struct Sourced {
 };
 using MaybeSourced = std::optional<Sourced>;
 
+/// Where a small group of values comes from: a key into trees/sources.csv, and how sure.
+struct Citation {
+    std::string source;
+    Evidence evidence{Evidence::found};
+};
+/// By topic, which is the name of its column in trees/ without "_source".
+using CitationsByTopic = std::map<std::string, std::vector<Citation>>;
+
 enum class LeafHabit { deciduous, evergreen, semiEvergreen };
 enum class WoodClass { conifer, hardwood };
 
@@ -46,18 +54,24 @@ enum class DragGroup { flexible, fineLeaved, medium, stiff, scaleConifer, needle
 
 enum class Rating { low, medium, high };
 enum class Decay { poor, moderate, good };
+enum class Growth { slow, medium, fast, veryFast };
+enum class Flowering { none, beforeLeaves, spring, summer };
 
 /// Green wood of one species.
 struct Wood {
     WoodClass woodClass{};
-    std::string strengthSpecies; ///< whose strength it is: the species itself, a proxy, or empty:
-                                 ///< regression
+    std::string gravitySpecies;     ///< whose specific gravity it is: the species or a proxy
     Sourced basicSpecificGravity{}; ///< oven-dry mass over green volume
+    Sourced stemDensity_kg_m3{};    ///< green, of stems, heartwood and all
     Sourced limbDensity_kg_m3{};    ///< green, of limbs (mostly sapwood)
+    std::string strengthSpecies;    ///< whose strength it is: the species, a proxy, or empty:
+                                    ///< a regression on specific gravity
     Sourced greenMor_Pa{};          ///< bending strength of green clear wood
     Sourced greenMoe_Pa{};          ///< bending stiffness of green clear wood
+    MaybeSourced greenWork_J_m3;    ///< work to maximum load, green clear wood
     BiomassGroup biomassGroup{};
     DragGroup dragGroup{};
+    CitationsByTopic sources; ///< of the groups: "biomass", "drag"
     std::string note;
 };
 
@@ -72,25 +86,31 @@ struct Practice {
     double spreadHigh_m{};
     double shootLow_m{}; ///< yearly shoot extension, lower and upper end
     double shootHigh_m{};
+    Growth growth{};
+    Flowering flowering{};
     std::vector<int> bestMonthsNorth;  ///< 1..12, northern hemisphere
     std::vector<int> avoidMonthsNorth; ///< 1..12
     std::string avoidReason;
     std::optional<Decay> decayResistance; ///< how well wounds are walled off; blank = not known
     std::optional<Rating> woodStrength;
     std::optional<Rating> sprouting;
-    std::optional<double> maxAnnualRemoval; ///< share of leaf, where a source gives one
+    std::optional<double> maxAnnualRemoval; ///< share of leaf (peach: of one-year wood), where a
+                                            ///< source gives one
     std::string regrowthNote;
     std::string note;
-    std::map<std::string, std::string>
-        sources; ///< topic (size, extension, timing...) to source key
+    CitationsByTopic sources; ///< "size", "shoot_low", "timing"...; none for a blank value
 };
 
 /// Leaves as light and weight see them.
 struct Leaf {
-    MaybeSourced crownLai;            ///< leaf area over the crown's area on plan
-    MaybeSourced leafAngleX;          ///< Campbell's x of the leaf angle distribution
+    MaybeSourced crownLai;   ///< leaf area over the crown's area on plan, median of those surveyed
+    std::string laiSpecies;  ///< whose it is: the species or a proxy
+    double laiQuartile1{};   ///< 0 where the LAI is blank
+    double laiQuartile3{};   ///< 0 where the LAI is blank
+    MaybeSourced leafAngleX; ///< Campbell's x of the leaf angle distribution
     MaybeSourced transmittanceLeafOn; ///< of a whole crown, measured
     MaybeSourced transmittanceLeafOff;
+    std::string note;
 };
 
 /// One species, joined from the wood, practice and leaf tables by its Latin name.
@@ -114,9 +134,8 @@ struct Plant {
     std::optional<double> minDli_mol;
     std::optional<double> goodDli_mol;
     std::optional<ShadeTolerance> shadeTolerance;
+    CitationsByTopic sources; ///< "min_sun", "good_sun", "dli", "shade", "note"
     std::string note;
-    std::string source; ///< key into trees/sources.csv
-    Evidence evidence{Evidence::found};
 };
 
 /// Full references by key.
