@@ -1,10 +1,12 @@
 #pragma once
 
+#include "model/crown/foliage.hpp"
 #include "model/garden/garden.hpp"
 #include "model/light/sun.hpp"
 #include "model/species/species.hpp"
 
 #include <chrono>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -29,10 +31,25 @@ struct PlantingSun {
     std::vector<double> sunAtPoints_h; ///< as things stand, one for each point
 };
 
-/// Sun on every planting on one day, from one midnight to the next by the sun (UTC shifted by the
-/// longitude), trees in leaf by `inLeaf` (one for each tree).
+/// Sun on every planting on one clear day, from one midnight to the next by the sun (UTC shifted
+/// by the longitude), trees in leaf as on the date. A hedge is tested at its top, a bed or lawn at
+/// its height, over a grid of points.
+///
+/// Method, sources and limits: docs/methods/light.md.
+/// \param foliations  one for each tree, in order, of the trees as they were sketched: a tree that
+///                    has been cut since keeps the leaf per volume it had
+/// \throws std::domain_error  on a species that the tables don't hold (unknownNames() finds it)
+[[nodiscard]] std::vector<PlantingSun> plantingSun(const Garden& garden,
+                                                   std::span<const Foliation> foliations,
+                                                   const Tables& tables,
+                                                   std::chrono::year_month_day date);
+
+/// The same for trees that stand as they were sketched.
 [[nodiscard]] std::vector<PlantingSun> plantingSun(const Garden& garden, const Tables& tables,
                                                    std::chrono::year_month_day date);
+
+/// One for each tree, in order, of the trees as they stand. Costs milliseconds a tree: keep it.
+[[nodiscard]] std::vector<Foliation> foliations(const Garden& garden, const Tables& tables);
 
 /// The outline that one tree's crown and stem throw on level ground at an instant, garden frame;
 /// empty when the sun is down (below 2 degrees, where shadows have no useful end).

@@ -17,6 +17,17 @@ struct SunPosition {
     double distance_au{};
 };
 
+/// Where the sun stands among the stars, seen from the middle of the earth.
+struct SunInSky {
+    double rightAscension_deg{}; ///< apparent, 0..360
+    double declination_deg{};    ///< apparent
+    double distance_au{};
+    double equinoxes_deg{}; ///< equation of the equinoxes: what nutation adds to sidereal time
+};
+
+/// \param centuries  Julian centuries of terrestrial time since 2000 January 1, 12:00
+[[nodiscard]] SunInSky sunInSky(double centuries);
+
 /// Good to 0.01 degree for 2000-2100 (docs/methods/light.md, L1; Meeus 1998).
 [[nodiscard]] SunPosition sunPosition(Instant when, double latitude_deg, double longitude_deg);
 
