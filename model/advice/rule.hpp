@@ -10,10 +10,12 @@ namespace model::advice {
 enum class Rule {
     // How much, and what is left
     seasonShare,    ///< share of the live crown taken in twelve months
+    stressedTree,   ///< old or stressed: a tenth instead of a quarter
     ordinaryShare,  ///< share beyond which even a healthy tree notices
     limbShare,      ///< share of one limb's leaf taken by shortening it
     lowerTwoThirds, ///< share of the leaf left in the lower two thirds of the crown
     liveCrownRatio, ///< live crown over tree height after a raise
+    raiseStep,      ///< the crown's base raised at once, as a share of the live crown's height
     topping,        ///< the stem cut back to no lateral
     lateralThird,   ///< a reduction needs a lateral of a third of the cut's diameter
     branchToStem,   ///< a limb over half as thick as its parent is shortened, not removed

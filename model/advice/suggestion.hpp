@@ -47,6 +47,7 @@ struct Suggestion {
     bool proven{};                      ///< the search was exhausted: no smaller set exists
     long nodes{};                       ///< search nodes visited
     Labour labour;                      ///< for the whole job
+    std::vector<Finding> notes;         ///< rules that speak of the whole job without forbidding it
 };
 
 /// Smallest set of cuts that gives every strip its headroom, inside the guideline; exact.

@@ -1,0 +1,69 @@
+#include "model/advice/allowance.hpp"
+
+#include "model/advice/limits.hpp"
+
+#include <algorithm>
+
+namespace model::advice {
+namespace {
+
+using std::chrono::sys_days;
+using std::chrono::year_month_day;
+
+bool inLastTwelveMonths(year_month_day visit, year_month_day date)
+{
+    const auto yearBefore = date - std::chrono::years{1};
+    // 29 February has no day a year before it: then the month's last day counts.
+    const sys_days from =
+        yearBefore.ok() ? sys_days{yearBefore}
+                        : sys_days{yearBefore.year() / yearBefore.month() / std::chrono::last};
+    return sys_days{visit} > from && sys_days{visit} <= sys_days{date};
+}
+
+/// The month in which the north has the season that `month` brings at this latitude.
+int northernMonth(std::chrono::month month, double latitude_deg)
+{
+    const auto number = static_cast<int>(static_cast<unsigned>(month));
+    return latitude_deg >= 0.0 ? number : (number + 5) % 12 + 1;
+}
+
+} // namespace
+
+Allowance allowance(const Tree& tree, const Species& species, year_month_day date)
+{
+    Allowance result{kSeasonShare, {}};
+    if (tree.vigour == Vigour::old || tree.vigour == Vigour::stressed) {
+        result.share = kSeasonShareWeak;
+        result.reasons.push_back(
+            {Rule::stressedTree, Severity::warn, {}, std::nullopt, kSeasonShareWeak});
+    }
+    const auto own = species.practice.maxAnnualRemoval;
+    if (own && *own < result.share)
+        result.share = *own;
+    result.reasons.push_back({Rule::seasonShare, Severity::inform, {}, std::nullopt, result.share});
+    for (const auto& visit : tree.visits) {
+        if (!inLastTwelveMonths(visit.date, date) || (visit.cuts.empty() && !visit.leafShare))
+            continue;
+        result.reasons.push_back({Rule::seasonShare,
+                                  visit.leafShare ? Severity::inform : Severity::warn, visit.id,
+                                  visit.leafShare, std::nullopt});
+        result.share -= visit.leafShare.value_or(0.0);
+    }
+    result.share = std::max(0.0, result.share);
+    return result;
+}
+
+std::vector<Finding> calendarNotes(const Species& species, double latitude_deg, year_month_day date)
+{
+    const int month = northernMonth(date.month(), latitude_deg);
+    const auto number = static_cast<double>(static_cast<unsigned>(date.month()));
+    std::vector<Finding> notes;
+    if (std::ranges::find(species.practice.avoidMonthsNorth, month) !=
+        species.practice.avoidMonthsNorth.end())
+        notes.push_back({Rule::monthToAvoid, Severity::warn, {}, number, std::nullopt});
+    if (month >= 3 && month <= 8)
+        notes.push_back({Rule::nestingSeason, Severity::warn, {}, number, std::nullopt});
+    return notes;
+}
+
+} // namespace model::advice

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "model/advice/search.hpp"
+#include "model/crown/foliage.hpp"
+#include "model/garden/garden.hpp"
+
+#include <vector>
+
+namespace model::advice {
+
+/// A strip of ground with the headroom wanted over it, in the tree's own frame.
+struct HeadroomGoal {
+    Polygon outline_m;
+    double height_m{};
+};
+
+/// The strips of a garden as goals for one tree.
+[[nodiscard]] std::vector<HeadroomGoal> headroomGoals(const Garden& garden, const Tree& tree);
+
+/// Which rules about single limbs the options must keep; all on unless a rule is being tried
+/// without, to learn whether it is the one that binds.
+struct LimbRules {
+    bool limbShare{true};
+};
+
+/// Everything that can be done to a tree's limbs for headroom. A cut is offered only if the part
+/// that goes stands in the way of a goal, so no set of cuts holds one that could be left out.
+///
+/// Offered per limb: leave it (if its own part is clear), lift its shoots (if that clears it),
+/// shorten it to a lateral of at least a third of the cut's diameter (and lift what stays), take
+/// it off at its union. The trunk is never shortened or taken.
+/// `leafMost`, `woundMost_m2` and `crownAccepts` are left for the caller.
+[[nodiscard]] Decisions headroomDecisions(const Tree& tree, const Foliation& foliation,
+                                          const std::vector<HeadroomGoal>& goals,
+                                          LimbRules rules = {});
+
+} // namespace model::advice

@@ -1,0 +1,35 @@
+#pragma once
+
+/// The thresholds of the rules, SI. The publication behind each is ruleFacts(rule).source; how
+/// they are read is told in docs/methods/advice.md.
+namespace model::advice {
+
+inline constexpr double kSeasonShare = 0.25;
+inline constexpr double kSeasonShareWeak = 0.10; ///< old or stressed trees
+inline constexpr double kOrdinaryShare = 0.15;
+inline constexpr double kLimbShareWarn = 0.25;
+inline constexpr double kLimbShareMost = 0.50;
+inline constexpr double kLowerTwoThirdsLeast = 0.50;
+inline constexpr double kLiveCrownRatioGood = 2.0 / 3.0;
+inline constexpr double kLiveCrownRatioLeast = 0.60;
+inline constexpr double kRaiseStep = 0.15; ///< of the live crown's height, in one visit
+inline constexpr double kLateralLeast = 1.0 / 3.0;
+inline constexpr double kLateralGood = 0.5;
+inline constexpr double kBranchToStem = 0.5;
+inline constexpr double kWoundSum = 1.0 / 3.0;
+
+inline constexpr double kWoundSmall_m = 0.05;
+inline constexpr double kWoundLarge_m = 0.10;
+
+inline constexpr double kReach_m = 2.1; ///< hand saw, both feet on the ground
+inline constexpr double kPoleSawReach_m = 4.6;
+inline constexpr double kHeavyPiece_kg = 16.0;
+inline constexpr double kVeryHeavyPiece_kg = 33.0;
+inline constexpr double kLineDistance_m = 3.05;
+inline constexpr double kLineDistancePer10kV_m = 0.10; ///< for each 10 kV over 50 kV
+inline constexpr double kLineAskFirst_m = 10.0;
+inline constexpr double kFallZone_m = 6.0; ///< beyond the piece's own length
+inline constexpr double kDeadWoodHeight_m = 4.6;
+inline constexpr double kLean_deg = 15.0;
+
+} // namespace model::advice

@@ -1,0 +1,207 @@
+#include "model/advice/who.hpp"
+
+#include "model/advice/limits.hpp"
+#include "model/geometry/angle.hpp"
+#include "model/geometry/segment.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace model::advice {
+namespace {
+
+void decide(Labour& labour, Finding finding)
+{
+    if (finding.severity == Severity::inform)
+        return;
+    const Who asked = finding.severity == Severity::block ? Who::arborist : Who::withHelper;
+    labour.who = std::max(labour.who, asked);
+    labour.findings.push_back(std::move(finding));
+}
+
+void byHeight(const PlannedCut& planned, Labour& labour)
+{
+    const double height_m = planned.aboveGround_m;
+    if (height_m > kPoleSawReach_m)
+        decide(labour,
+               {Rule::beyondPoleSaw, Severity::block, planned.cut.limb, height_m, kPoleSawReach_m});
+    else if (height_m > kReach_m)
+        decide(labour, {Rule::overHead, Severity::warn, planned.cut.limb, height_m, kReach_m});
+}
+
+void bySize(const PlannedCut& planned, Labour& labour)
+{
+    if (planned.diameter_m > kWoundLarge_m)
+        decide(labour, {Rule::cutOver100mm, Severity::block, planned.cut.limb, planned.diameter_m,
+                        kWoundLarge_m});
+    if (planned.cut.kind == CutKind::lifting || planned.cut.kind == CutKind::thinning)
+        return; // comes down shoot by shoot
+    if (planned.mass_kg > kVeryHeavyPiece_kg)
+        decide(labour, {Rule::veryHeavyPiece, Severity::block, planned.cut.limb, planned.mass_kg,
+                        kVeryHeavyPiece_kg});
+    else if (planned.mass_kg > kHeavyPiece_kg)
+        decide(labour, {Rule::heavyPiece, Severity::warn, planned.cut.limb, planned.mass_kg,
+                        kHeavyPiece_kg});
+}
+
+double lineDistance_m(const ElectricLine& line)
+{
+    const double over50_kV = std::max(0.0, line.voltage_kV.value_or(0.0) - 50.0);
+    return kLineDistance_m + kLineDistancePer10kV_m * over50_kV / 10.0;
+}
+
+/// Distances from a falling part to a line: straight, after the piece has swung about the cut, and
+/// level on plan.
+struct LineGap {
+    double nearest_m{std::numeric_limits<double>::infinity()};
+    double level_m{std::numeric_limits<double>::infinity()};
+};
+
+LineGap gapTo(const ElectricLine& line, const Tree& tree, const PlannedCut& planned,
+              const FallingPart& part)
+{
+    const Vec3 foot{tree.position_m.x, tree.position_m.y, 0.0};
+    const auto flat = [](Vec3 v) { return Vec3{v.x, v.y, 0.0}; };
+    LineGap gap;
+    for (std::size_t i = 1; i < line.path_m.size(); ++i) {
+        const Vec3 from = line.path_m[i - 1] - foot;
+        const Vec3 to = line.path_m[i] - foot;
+        gap.nearest_m =
+            std::min(gap.nearest_m, pointToSegment_m(part.cut_m, from, to) - planned.length_m);
+        for (const auto& solid : part.solids) {
+            const double straight = segmentDistance_m(solid.a, solid.b, from, to);
+            const double level =
+                segmentDistance_m(flat(solid.a), flat(solid.b), flat(from), flat(to));
+            gap.nearest_m = std::min(gap.nearest_m, straight - solid.radius_m);
+            gap.level_m = std::min(gap.level_m, level - solid.radius_m);
+        }
+    }
+    return {std::max(0.0, gap.nearest_m), std::max(0.0, gap.level_m)};
+}
+
+void byLines(const Garden& garden, const Tree& tree, const PlannedCut& planned,
+             const FallingPart& part, Labour& labour)
+{
+    for (const auto& line : garden.lines) {
+        const auto gap = gapTo(line, tree, planned, part);
+        if (gap.nearest_m < lineDistance_m(line))
+            decide(labour,
+                   {Rule::nearLine, Severity::block, line.id, gap.nearest_m, lineDistance_m(line)});
+        else if (gap.level_m < kLineAskFirst_m)
+            decide(labour, {Rule::nearLine, Severity::warn, line.id, gap.level_m, kLineAskFirst_m});
+    }
+}
+
+void byWhatLiesBelow(const Garden& garden, const Tree& tree, const PlannedCut& planned,
+                     const FallingPart& part, Labour& labour)
+{
+    const std::vector<Point2> below{plan(part.cut_m) + tree.position_m,
+                                    plan(part.cut_m) + tree.position_m};
+    for (const auto& structure : garden.structures) {
+        if (structure.kind == StructureKind::pond)
+            continue;
+        const double gap_m = distance_m(below, structure.outline_m);
+        if (gap_m > planned.length_m)
+            continue;
+        const bool heavy = planned.diameter_m > kWoundSmall_m || planned.mass_kg > kHeavyPiece_kg;
+        const bool costly = structure.kind != StructureKind::fence;
+        decide(labour, {Rule::targetBelow, heavy && costly ? Severity::block : Severity::warn,
+                        structure.id, gap_m, planned.length_m});
+    }
+    const double zone_m = planned.length_m + kFallZone_m;
+    for (const auto& strip : garden.strips) {
+        const bool mown = strip.use == StripUse::mower || strip.use == StripUse::rideOnMower;
+        const double gap_m = distance_m(below, strip.outline_m);
+        if (!mown && gap_m <= zone_m && planned.diameter_m > 0.0)
+            decide(labour, {Rule::peopleBelow, Severity::warn, strip.id, gap_m, zone_m});
+    }
+}
+
+void byDefects(const Tree& tree, const FallingPart& part, Labour& labour)
+{
+    const auto order = limbOrder(tree);
+    std::vector<std::size_t> concerned = part.limbs;
+    if (!part.limbs.empty()) // a ladder or a shaken stem loads what the limb hangs on as well
+        for (auto up = order.parent[part.limbs.front()]; up != kNoLimb; up = order.parent[up])
+            concerned.push_back(up);
+    std::ranges::sort(concerned);
+    concerned.erase(std::ranges::unique(concerned).begin(), concerned.end());
+    for (const auto i : concerned)
+        for (const auto& defect : tree.limbs[i].defects)
+            if (defect.kind != DefectKind::dead)
+                decide(labour, {Rule::crackedOrHollow, Severity::block, tree.limbs[i].id,
+                                std::nullopt, std::nullopt});
+}
+
+double lean_deg(const Tree& tree)
+{
+    // Leaning stems often sweep upright higher up: the lowest 3 m show the lean.
+    const auto& trunk = tree.limbs[limbOrder(tree).trunk];
+    const Vec3 rise = axisPoint(trunk, std::min(3.0, length_m(trunk))).position_m -
+                      trunk.stations.front().position_m;
+    return degrees(std::atan2(std::hypot(rise.x, rise.y), rise.z));
+}
+
+} // namespace
+
+Labour whoCuts(const Garden& garden, const Tree& tree, const PlannedCut& planned,
+               const FallingPart& part)
+{
+    Labour labour;
+    byHeight(planned, labour);
+    bySize(planned, labour);
+    byLines(garden, tree, planned, part, labour);
+    byWhatLiesBelow(garden, tree, planned, part, labour);
+    byDefects(tree, part, labour);
+    return labour;
+}
+
+Labour whoForTree(const Tree& tree)
+{
+    Labour labour;
+    for (const auto& observation : tree.observations)
+        if (observation.sign != Sign::nest) // a nest decides when, not who
+            decide(labour, {Rule::warningSign, Severity::block, {}, std::nullopt, std::nullopt});
+    const double lean = lean_deg(tree);
+    if (lean >= kLean_deg)
+        decide(labour, {Rule::leaningStem, Severity::block, {}, lean, kLean_deg});
+    const double height = height_m(tree);
+    for (const auto& limb : tree.limbs)
+        for (const auto& defect : limb.defects)
+            if (defect.kind == DefectKind::dead && height > kDeadWoodHeight_m)
+                decide(labour,
+                       {Rule::deadWood, Severity::block, limb.id, height, kDeadWoodHeight_m});
+            else if (defect.kind != DefectKind::dead)
+                decide(labour, {Rule::crackedOrHollow, Severity::block, limb.id, std::nullopt,
+                                std::nullopt});
+    if (tree.protection == Protection::listed)
+        decide(labour, {Rule::protectedTree, Severity::block, {}, std::nullopt, std::nullopt});
+    return labour;
+}
+
+Labour whoForLoads(const Tree& tree, const load::TreeLoad& loads)
+{
+    Labour labour;
+    for (const auto& load : loads.limbs)
+        if (!load.hasStrength || load.utilisation >= 1.0)
+            decide(labour,
+                   {Rule::limbOverloaded, Severity::block, tree.limbs[load.limb].id,
+                    load.hasStrength ? std::optional(load.utilisation) : std::nullopt, 1.0});
+    return labour;
+}
+
+Labour together(Labour a, const Labour& b)
+{
+    a.who = std::max(a.who, b.who);
+    for (const auto& finding : b.findings) {
+        const bool known = std::ranges::any_of(a.findings, [&](const Finding& f) {
+            return f.rule == finding.rule && f.subject == finding.subject;
+        });
+        if (!known)
+            a.findings.push_back(finding);
+    }
+    return a;
+}
+
+} // namespace model::advice

@@ -1,0 +1,83 @@
+#include "model/assessment/assessment.hpp"
+
+#include "model/advice/prune.hpp"
+#include "model/advice/who.hpp"
+
+#include <stdexcept>
+
+namespace model {
+namespace {
+
+const Species& speciesOf(const Tree& tree, const Tables& tables)
+{
+    const auto* species = findSpecies(tables, tree.species);
+    if (!species)
+        throw std::domain_error("assess: no species '" + tree.species + "' in the tables");
+    return *species;
+}
+
+std::vector<Cut> cutsOf(const advice::Suggestion& suggestion)
+{
+    std::vector<Cut> cuts;
+    for (const auto& planned : suggestion.cuts)
+        cuts.push_back(planned.cut);
+    return cuts;
+}
+
+TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Species& species,
+                          const Question& question, double gust_m_s,
+                          const std::atomic<bool>* cancel)
+{
+    // A crop hangs while there are leaves; half of them is taken as in leaf for wind and weight.
+    const double leafShare = light::leafShare(species, garden.place, question.date);
+    const load::Conditions windy{
+        .gust_m_s = gust_m_s, .inLeaf = leafShare >= 0.5, .inFruit = leafShare > 0.0};
+    const load::Conditions still{.gust_m_s = 0.0, .inLeaf = windy.inLeaf, .inFruit = windy.inFruit};
+    TreeAssessment result;
+    result.tree = tree.id;
+    result.foliation = foliate(tree, species);
+    const auto loadOf = [&](const Tree& standing, const load::Conditions& conditions) {
+        return load::treeLoad(standing, result.foliation, species, garden.place, garden.exposure,
+                              conditions);
+    };
+    result.load = loadOf(tree, windy);
+    result.still = loadOf(tree, still);
+    result.headroom = headroom::treeHeadroom(garden, tree);
+    result.suggestion =
+        advice::suggest(garden, tree, result.foliation, species, question.date, cancel);
+    result.loadAfter = loadOf(advice::afterCuts(tree, cutsOf(result.suggestion)), windy);
+    result.labour =
+        advice::together(result.suggestion.labour, advice::whoForLoads(tree, result.load));
+    return result;
+}
+
+bool stopped(const std::atomic<bool>* cancel)
+{
+    return cancel && cancel->load(std::memory_order_relaxed);
+}
+
+} // namespace
+
+Assessment assess(const Garden& garden, const Tables& tables, const Question& question,
+                  const std::string& onlyTree, const std::atomic<bool>* cancel)
+{
+    Assessment assessment;
+    assessment.question = question;
+    assessment.gust_m_s = question.gust_m_s.value_or(garden.designGust_m_s);
+    Garden after = garden;
+    for (std::size_t i = 0; i < garden.trees.size() && !stopped(cancel); ++i) {
+        const auto& tree = garden.trees[i];
+        if (!onlyTree.empty() && tree.id != onlyTree)
+            continue;
+        assessment.trees.push_back(assessTree(garden, tree, speciesOf(tree, tables), question,
+                                              assessment.gust_m_s, cancel));
+        after.trees[i] = advice::afterCuts(tree, cutsOf(assessment.trees.back().suggestion));
+    }
+    if (!stopped(cancel))
+        assessment.sun = light::plantingSun(garden, tables, question.date);
+    if (!stopped(cancel))
+        assessment.sunAfter = light::plantingSun(after, tables, question.date);
+    return assessment;
+}
+
+} // namespace model
