@@ -1,0 +1,46 @@
+#pragma once
+
+#include "app/document/edit.hpp"
+#include "model/assessment/assessment.hpp"
+#include "model/light/daylight.hpp"
+
+#include <atomic>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace app {
+
+/// What the window wants to know.
+struct Ask {
+    GardenSnapshot garden;
+    std::string tree;                ///< id of the chosen tree
+    model::Question question;        ///< the gust and the day
+    model::light::Instant instant{}; ///< for the shadow on the plan
+};
+
+/// What answers under the hand, in a few milliseconds: loads and headroom of the chosen tree.
+struct QuickAnswer {
+    model::Foliation foliation;
+    model::load::TreeLoad load;
+    std::vector<model::headroom::StripHeadroom> headroom;
+};
+
+/// The shadows at one instant.
+struct ShadowAnswer {
+    model::light::SunPosition sun;
+    std::vector<model::Region> byTree; ///< in Garden::trees order; empty at night
+};
+
+/// The three pieces of work, so that tests can put slow or scripted ones in their place.
+struct Works {
+    std::function<QuickAnswer(const Ask&)> quick;
+    std::function<ShadowAnswer(const Ask&)> shadow;
+    std::function<model::Assessment(const Ask&, const std::atomic<bool>& cancel)> full;
+};
+
+/// The model's own. \param tables  outlives the result
+[[nodiscard]] Works modelWorks(const model::Tables& tables);
+
+} // namespace app

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "app/assess/answers.hpp"
+
+#include <QObject>
+
+#include <chrono>
+#include <condition_variable>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+Q_MOC_INCLUDE("app/assess/answers.hpp")
+
+namespace app {
+
+/// Assesses on a thread of its own, so that the window never waits. The newest ask wins: quick
+/// answers come at once, the full assessment once nothing new has been asked for `settle`, and an
+/// ask that comes meanwhile stops a full assessment that is under way.
+class Assessor final : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Assessor(Works works,
+                      std::chrono::milliseconds settle = std::chrono::milliseconds(160),
+                      QObject* parent = nullptr);
+    ~Assessor() override;
+
+    void ask(Ask ask);
+    /// True from an ask until its full assessment is there.
+    [[nodiscard]] bool isBusy() const { return busy_; }
+
+signals:
+    /// All three arrive in the thread that the assessor lives in, with the ask they answer.
+    void quickReady(const app::Ask& ask, const std::shared_ptr<const app::QuickAnswer>& answer);
+    void shadowReady(const app::Ask& ask, const std::shared_ptr<const app::ShadowAnswer>& answer);
+    void fullReady(const app::Ask& ask, const std::shared_ptr<const model::Assessment>& assessment);
+    /// The model refused the garden; a sentence fit to show.
+    void failed(const QString& problem);
+    void busyChanged();
+
+private:
+    void run(const std::stop_token& stop);
+    void answerQuickly(const Ask& ask);
+    bool settles(const std::stop_token& stop);
+    void answerFully(const Ask& ask, long number);
+    void finish(long number);
+    template <typename Answer, typename Signal>
+    void deliver(const Ask& ask, Answer answer, Signal signal);
+
+    Works works_;
+    std::chrono::milliseconds settle_;
+    bool busy_{};
+
+    std::mutex mutex_; ///< guards the three below
+    std::condition_variable_any woken_;
+    std::optional<Ask> next_;
+    long asked_{};
+
+    std::atomic<bool> cancel_{false};
+    std::optional<Ask> lastQuick_;  ///< of the worker alone
+    std::optional<Ask> lastShadow_; ///< of the worker alone
+    std::optional<Ask> lastFull_;   ///< of the worker alone
+    std::jthread worker_;           ///< last, so that it ends first
+};
+
+} // namespace app
