@@ -23,6 +23,8 @@ struct GardenReading {
 /// Writes a garden: fields in a fixed order, numbers in the shortest form that reads back to the
 /// same double, unknown fields where they were found. writeGarden(readGarden(t)) == t for any t
 /// that writeGarden made.
+/// \throws std::domain_error  on a garden that validate() refuses for a number that is not finite,
+///         and on extras that are not JSON or bear the name of a known field
 [[nodiscard]] std::string writeGarden(const Garden& garden);
 
 } // namespace model

@@ -1,0 +1,60 @@
+#include "model/document/fault.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace model {
+namespace {
+
+bool continuesCharacter(char byte)
+{
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+} // namespace
+
+std::string oneLine(const Fault& fault)
+{
+    constexpr std::string_view kHex = "0123456789abcdef";
+    std::string whole = fault.pointer;
+    whole += whole.empty() ? "found " : ": found ";
+    whole += fault.found + ", expected " + fault.expected;
+    std::string line;
+    for (const char c : whole) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte < 0x20 || byte == 0x7f)
+            line += {'\\', 'x', kHex[byte >> 4U], kHex[byte & 0x0FU]};
+        else
+            line += c;
+    }
+    return line;
+}
+
+std::string quoted(std::string_view text)
+{
+    constexpr std::size_t kShown = 40;
+    std::size_t end = std::min(kShown, text.size());
+    while (end > 0 && end < text.size() && continuesCharacter(text[end]))
+        --end;
+    std::string shown(1, '"');
+    shown += text.substr(0, end);
+    shown += end < text.size() ? "...\"" : "\"";
+    return shown;
+}
+
+std::string plain(double value)
+{
+    if (std::isnan(value))
+        return "NaN";
+    if (std::isinf(value))
+        return value > 0.0 ? "infinity" : "-infinity";
+    if (value == 0.0) // a JSON reader would take -0 for the whole number 0 and lose the sign
+        return std::signbit(value) ? "-0.0" : "0";
+    std::array<char, 32> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value).ptr;
+    return {digits.data(), end};
+}
+
+} // namespace model

@@ -1,0 +1,160 @@
+#include "model/document/validate.hpp"
+
+#include "model/document/check.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+namespace model {
+namespace {
+
+using Ids = std::set<std::string>;
+
+void checkPlace(Check& check, const Path& path, const Place& place)
+{
+    check.within(path / "latitude_deg", place.latitude_deg, -90.0, 90.0, "a latitude in degrees");
+    check.within(path / "longitude_deg", place.longitude_deg, -180.0, 180.0,
+                 "a longitude in degrees");
+    check.within(path / "altitude_m", place.altitude_m, -430.0, 6000.0, "metres above the sea");
+    check.name(path / "time_zone", place.timeZone, false);
+}
+
+template <typename Thing>
+void checkIdAndName(Check& check, const Path& path, const Thing& thing, Ids& ids)
+{
+    check.id(path / "id", thing.id, ids);
+    check.name(path / "name", thing.name, false);
+}
+
+void checkPlanting(Check& check, const Path& path, const Planting& planting, Ids& ids)
+{
+    checkIdAndName(check, path, planting, ids);
+    check.name(path / "plant", planting.plant, true);
+    check.outline(path / "outline_m", planting.outline_m);
+    check.within(path / "height_m", planting.height_m, 0.0, 30.0, "a height in metres");
+}
+
+void checkStrip(Check& check, const Path& path, const Strip& strip, Ids& ids)
+{
+    checkIdAndName(check, path, strip, ids);
+    check.outline(path / "outline_m", strip.outline_m);
+    if (strip.headroom_m)
+        check.positive(path / "headroom_m", *strip.headroom_m, 20.0, "a height in metres");
+}
+
+void checkLine(Check& check, const Path& path, const ElectricLine& line, Ids& ids)
+{
+    checkIdAndName(check, path, line, ids);
+    const Path points = path / "path_m";
+    if (line.path_m.size() < 2)
+        check.fault(points, std::to_string(line.path_m.size()) + " points",
+                    "at least two points along the wire");
+    check.atMost(points, line.path_m.size(), limits::kCorners, "points");
+    for (std::size_t i = 0; i < line.path_m.size(); ++i) {
+        const Path point = points / i;
+        check.place(point, plan(line.path_m[i]));
+        check.within(point / 2, line.path_m[i].z, 0.0, 200.0, "metres above the ground");
+    }
+    if (line.voltage_kV)
+        check.positive(path / "voltage_kV", *line.voltage_kV, 1500.0, "kilovolts");
+}
+
+void checkStructure(Check& check, const Path& path, const Structure& structure, Ids& ids)
+{
+    checkIdAndName(check, path, structure, ids);
+    check.outline(path / "outline_m", structure.outline_m);
+    check.within(path / "height_m", structure.height_m, 0.0, 200.0, "a height in metres");
+}
+
+/// Every item of a list, and that there are not too many.
+template <typename Item, typename CheckItem>
+void checkAll(Check& check, const Path& path, const std::vector<Item>& items, std::size_t limit,
+              const char* what, Ids& ids, CheckItem checkItem)
+{
+    check.atMost(path, items.size(), limit, what);
+    for (std::size_t i = 0; i < items.size(); ++i)
+        checkItem(check, path / i, items[i], ids);
+}
+
+/// How many letters must be changed, added or left out to make `b` of `a` (Levenshtein).
+std::size_t lettersApart(std::string_view a, std::string_view b)
+{
+    std::vector<std::size_t> row(b.size() + 1);
+    std::iota(row.begin(), row.end(), std::size_t{0});
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        std::size_t diagonal = row[0]++;
+        for (std::size_t j = 0; j < b.size(); ++j) {
+            const std::size_t changed = diagonal + (a[i] == b[j] ? 0 : 1);
+            diagonal = row[j + 1];
+            row[j + 1] = std::min({changed, row[j] + 1, diagonal + 1});
+        }
+    }
+    return row.back();
+}
+
+/// ", such as \"...\"" with the name nearest to a misspelt one, when one is near.
+template <typename Entry>
+std::string nearest(const std::vector<Entry>& entries, const std::string& name)
+{
+    constexpr std::size_t kNear = 4;
+    std::size_t least = kNear;
+    std::string found;
+    for (const auto& entry : entries) {
+        const auto apart = lettersApart(entry.latin, name);
+        if (apart < least) {
+            least = apart;
+            found = entry.latin;
+        }
+    }
+    return found.empty() ? "" : "; did you mean " + quoted(found) + "?";
+}
+
+} // namespace
+
+std::vector<Fault> validate(const Garden& garden)
+{
+    std::vector<Fault> faults;
+    Check check(faults);
+    const Path top;
+    check.name(top / "name", garden.name, false);
+    checkPlace(check, top / "place", garden.place);
+    check.within(top / "design_gust_m_s", garden.designGust_m_s, 0.0, limits::kGust_m_s,
+                 "a gust in metres per second");
+    Ids ids;
+    checkAll(check, top / "trees", garden.trees, limits::kTrees, "trees", ids, checkTree);
+    checkAll(check, top / "plantings", garden.plantings, limits::kThings, "plantings", ids,
+             checkPlanting);
+    checkAll(check, top / "strips", garden.strips, limits::kThings, "strips", ids, checkStrip);
+    checkAll(check, top / "electric_lines", garden.lines, limits::kThings, "electric lines", ids,
+             checkLine);
+    checkAll(check, top / "structures", garden.structures, limits::kThings, "structures", ids,
+             checkStructure);
+    return faults;
+}
+
+std::vector<Fault> unknownNames(const Garden& garden, const Tables& tables)
+{
+    std::vector<Fault> faults;
+    Check check(faults);
+    const Path top;
+    const Path trees = top / "trees";
+    for (std::size_t i = 0; i < garden.trees.size(); ++i) {
+        const Path tree = trees / i;
+        const auto& name = garden.trees[i].species;
+        if (findSpecies(tables, name) == nullptr)
+            check.fault(tree / "species", quoted(name),
+                        "the Latin name of a species in the tables" +
+                            nearest(tables.species, name));
+    }
+    const Path plantings = top / "plantings";
+    for (std::size_t i = 0; i < garden.plantings.size(); ++i) {
+        const Path planting = plantings / i;
+        const auto& name = garden.plantings[i].plant;
+        if (findPlant(tables, name) == nullptr)
+            check.fault(planting / "plant", quoted(name),
+                        "the name of a plant in the tables" + nearest(tables.plants, name));
+    }
+    return faults;
+}
+
+} // namespace model
