@@ -31,10 +31,11 @@ struct LowPart {
 struct StripHeadroom {
     std::string strip; ///< id
     double needed_m{};
-    std::optional<double> height_m; ///< lowest over the strip; blank: nothing overhangs it
-    double shortfall_m{};           ///< 0 when enough
-    double overhang_m2{};           ///< how much of the strip the crown covers on plan
-    std::vector<LowPart> blame;     ///< every limb below the needed height, lowest first
+    std::optional<double> height_m;   ///< lowest over the strip; blank: nothing overhangs it
+    std::optional<Point2> lowestAt_m; ///< garden frame, where that is; blank as height_m is
+    double shortfall_m{};             ///< 0 when enough
+    double overhang_m2{};             ///< how much of the strip the crown covers on plan
+    std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
 };
 
 /// One tree's headroom over every strip.
