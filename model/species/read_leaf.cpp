@@ -12,6 +12,7 @@ constexpr Range kShare{0.0, 1.0};
 void readAngle(const TableRow& row, Leaf& leaf)
 {
     leaf.leafAngleX = row.maybeSourced("leaf_angle_x", kAngleX, "leaf_angle");
+    row.needSources("leaf_angle", {"leaf_angle_x"});
     const auto mean = row.maybeNumber("leaf_angle_mean_deg", kAngle_deg);
     const auto leaves = row.maybeNumber("leaf_angle_leaves", kCount);
     if (mean.has_value() != leaf.leafAngleX.has_value())
@@ -23,6 +24,7 @@ void readAngle(const TableRow& row, Leaf& leaf)
 void readCrownLai(const TableRow& row, Leaf& leaf)
 {
     leaf.crownLai = row.maybeSourced("crown_lai", kLai, "lai");
+    row.needSources("lai", {"crown_lai"});
     leaf.laiSpecies = row.text("lai_species");
     if (!leaf.crownLai) {
         for (const auto* column :
@@ -70,6 +72,7 @@ Leaf readLeaf(const TableRow& row)
     readCrownLai(row, leaf);
     leaf.transmittanceLeafOn = row.maybeSourced("transmittance_leaf_on", kShare, "transmittance");
     leaf.transmittanceLeafOff = row.maybeSourced("transmittance_leaf_off", kShare, "transmittance");
+    row.needSources("transmittance", {"transmittance_leaf_on", "transmittance_leaf_off"});
     leaf.note = row.text("note");
     return leaf;
 }

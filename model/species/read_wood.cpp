@@ -82,6 +82,7 @@ Wood readWood(const TableRow& row)
     wood.greenMor_Pa = row.sourced("green_mor_Pa", kMor_Pa, "mor");
     wood.greenMoe_Pa = row.sourced("green_moe_Pa", kMoe_Pa, "moe");
     wood.greenWork_J_m3 = row.maybeSourced("green_work_J_m3", kWork_J_m3, "work");
+    row.needSources("work", {"green_work_J_m3"});
     wood.biomassGroup = row.word<BiomassGroup>("biomass_group", kBiomassGroup);
     wood.dragGroup = row.word<DragGroup>("drag_group", kDragGroup);
     row.cite(wood.sources, "biomass", {"biomass_group"});

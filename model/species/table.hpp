@@ -48,6 +48,11 @@ public:
                                   std::string_view topic) const;
     [[nodiscard]] MaybeSourced maybeSourced(std::string_view column, Range range,
                                             std::string_view topic) const;
+    /// \throws TableError  when `topic` has a source and none of `values` stands, or none has one
+    void needSources(std::string_view topic, std::initializer_list<std::string_view> values) const
+    {
+        static_cast<void>(citations(topic, values));
+    }
     /// As many keys as evidences; none exactly where all of `values` are blank.
     [[nodiscard]] std::vector<Citation>
     citations(std::string_view topic, std::initializer_list<std::string_view> values) const;
