@@ -73,10 +73,12 @@ Assessment assess(const Garden& garden, const Tables& tables, const Question& qu
                                               assessment.gust_m_s, cancel));
         after.trees[i] = advice::afterCuts(tree, cutsOf(assessment.trees.back().suggestion));
     }
+    if (stopped(cancel))
+        return assessment;
+    const auto sketched = light::foliations(garden, tables); // a cut tree keeps its leaf per volume
+    assessment.sun = light::plantingSun(garden, sketched, tables, question.date);
     if (!stopped(cancel))
-        assessment.sun = light::plantingSun(garden, tables, question.date);
-    if (!stopped(cancel))
-        assessment.sunAfter = light::plantingSun(after, tables, question.date);
+        assessment.sunAfter = light::plantingSun(after, sketched, tables, question.date);
     return assessment;
 }
 

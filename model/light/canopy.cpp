@@ -13,6 +13,10 @@ namespace {
 // Bare crowns let through 0.57 to 0.85 of the light where they were measured (L15).
 constexpr double kBareTransmittance = 0.70;
 
+// Leaves grow in sprays that hide behind each other. 0.8 brings the extinction of four hardwood
+// stands, 0.53 to 0.67 per unit of LAI, out of their leaf angles (Vose et al. 1995; L12).
+constexpr double kClumping = 0.8;
+
 /// A stretch of a ray inside leaves.
 struct LeafyStretch {
     double from{};
@@ -147,6 +151,7 @@ Canopy canopy(const Tree& tree, const Foliation& foliation, const Species& speci
     result.leafAreaDensity_1_m = foliation.leafAreaDensity_1_m;
     result.twigExtinction_1_m = twigExtinction(foliation, species);
     result.leafAngleX = species.leaf.leafAngleX ? species.leaf.leafAngleX->value : kUsualLeafAngleX;
+    result.clumping = kClumping;
     result.leafShare = leafShare;
     result.bounds = ballAround(result);
     return result;
@@ -156,7 +161,7 @@ double extinction_1_m(const Canopy& canopy, Vec3 direction)
 {
     const double zenith_deg = degrees(std::acos(std::clamp(direction.z, -1.0, 1.0)));
     return leafProjection(canopy.leafAngleX, zenith_deg) * canopy.leafAreaDensity_1_m *
-               canopy.leafShare +
+               canopy.leafShare * canopy.clumping +
            canopy.twigExtinction_1_m;
 }
 

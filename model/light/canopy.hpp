@@ -38,6 +38,7 @@ struct Canopy {
     double leafAreaDensity_1_m{}; ///< one-sided leaf area per volume of crown, in full leaf
     double twigExtinction_1_m{};  ///< of shoots too fine to draw, all year round
     double leafAngleX{};          ///< Campbell's x, leaf_angle.hpp
+    double clumping{1.0};         ///< 1: leaves lie at random; less: they hide behind each other
     double leafShare{1.0};        ///< of full leaf, on the day
     Ball bounds;                  ///< around everything
 };
