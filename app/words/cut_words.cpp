@@ -1,0 +1,114 @@
+#include "app/words/cut_words.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using model::CutKind;
+using model::advice::Outcome;
+using model::advice::PlannedCut;
+using model::advice::Suggestion;
+
+QString removal(const PlannedCut& planned, const Wording& wording)
+{
+    const auto& limbs = wording.tree.limbs;
+    const auto limb = limbs.at(limbIndex(wording.tree, planned.cut.limb));
+    const QString name = limbName(wording, limb.id);
+    const QString height = wording.units.length(planned.aboveGround_m);
+    if (!limb.parent)
+        return Words::tr("Take off %1, %2 above the ground.").arg(name, height);
+    return Words::tr("Take off %1 where it grows from %2, %3 above the ground, just outside the "
+                     "branch collar.")
+        .arg(name, limbName(wording, *limb.parent), height);
+}
+
+QString reduction(const PlannedCut& planned, const Wording& wording)
+{
+    const QString where = wording.units.length(planned.cut.at_m);
+    const QString height = wording.units.length(planned.aboveGround_m);
+    const QString name = limbName(wording, planned.cut.limb);
+    if (planned.lateral.empty())
+        return Words::tr("Shorten %1 to %2 from its union, %3 above the ground.")
+            .arg(name, where, height);
+    return Words::tr("Shorten %1 back to its side branch %2, %3 from the union and %4 above the "
+                     "ground; %2 takes over.")
+        .arg(name, limbName(wording, planned.lateral), where, height);
+}
+
+} // namespace
+
+QString cutKindWords(CutKind kind)
+{
+    switch (kind) {
+    case CutKind::removal:
+        return Words::tr("removal cut");
+    case CutKind::reduction:
+        return Words::tr("reduction cut");
+    case CutKind::thinning:
+        return Words::tr("thinning");
+    case CutKind::lifting:
+        return Words::tr("lifting");
+    }
+    return {};
+}
+
+QString instruction(const PlannedCut& planned, const Wording& wording)
+{
+    const QString name = limbName(wording, planned.cut.limb);
+    switch (planned.cut.kind) {
+    case CutKind::removal:
+        return removal(planned, wording);
+    case CutKind::reduction:
+        return reduction(planned, wording);
+    case CutKind::thinning:
+        return Words::tr(
+                   "Thin the small shoots of %1 by %2, evenly along it, from the tip inwards.")
+            .arg(name, wording.units.share(planned.cut.share.value_or(0)));
+    case CutKind::lifting:
+        return Words::tr("Shorten the hanging shoots of %1 to %2 above the ground, each to a bud "
+                         "or side shoot.")
+            .arg(name, wording.units.length(planned.cut.height_m.value_or(0)));
+    }
+    return {};
+}
+
+QString measures(const PlannedCut& planned, const Wording& wording)
+{
+    const Units& units = wording.units;
+    const QString share = units.share(planned.leafShare);
+    if (planned.diameter_m <= 0)
+        return Words::tr("About %1 of shoots come off; %2 of the leaf.")
+            .arg(units.mass(planned.mass_kg), share);
+    return Words::tr("Wound %1 across; the piece is %2 long and weighs about %3; %4 of the leaf.")
+        .arg(units.diameter(planned.diameter_m), units.length(planned.length_m),
+             units.mass(planned.mass_kg), share);
+}
+
+QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
+{
+    const Units& units = wording.units;
+    switch (suggestion.outcome) {
+    case Outcome::nothingNeeded:
+        return Words::tr("Nothing has to be cut for headroom.");
+    case Outcome::met:
+        return Words::tr("These cuts give every strip its headroom for %1 of the leaf; up to %2 "
+                         "may go now.")
+            .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
+    case Outcome::notWithinGuideline:
+        break;
+    }
+    QString text = Words::tr("The headroom can't be had inside the guideline.");
+    if (!suggestion.cuts.empty())
+        text += QLatin1Char(' ') +
+                Words::tr("These cuts come closest, for %1 of the leaf; up to %2 may go now.")
+                    .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
+    if (suggestion.leafShareWithoutGuideline > 0)
+        text += QLatin1Char(' ') +
+                Words::tr("All of it would cost %1 of the leaf: spread it over several years, or "
+                          "ask an arborist.")
+                    .arg(units.share(suggestion.leafShareWithoutGuideline));
+    return text;
+}
+
+} // namespace app

@@ -1,0 +1,327 @@
+#include "app/words/finding_words.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using model::advice::Finding;
+using model::advice::Rule;
+
+/// What the sentences are made of.
+struct Parts {
+    const Finding& finding;
+    const Wording& wording;
+
+    [[nodiscard]] QString who() const { return subjectName(wording, finding.subject); }
+
+    [[nodiscard]] QString share(const std::optional<double>& value) const
+    {
+        return value ? wording.units.share(*value) : unknown();
+    }
+    [[nodiscard]] QString length(const std::optional<double>& value) const
+    {
+        return value ? wording.units.length(*value) : unknown();
+    }
+    [[nodiscard]] QString diameter(const std::optional<double>& value) const
+    {
+        return value ? wording.units.diameter(*value) : unknown();
+    }
+    [[nodiscard]] QString mass(const std::optional<double>& value) const
+    {
+        return value ? wording.units.mass(*value) : unknown();
+    }
+    [[nodiscard]] QString angle(const std::optional<double>& value) const
+    {
+        return value ? wording.units.angle(*value) : unknown();
+    }
+    [[nodiscard]] QString month(const std::optional<double>& value) const
+    {
+        return value ? wording.units.month(static_cast<int>(*value)) : unknown();
+    }
+    [[nodiscard]] static QString unknown() { return Words::tr("an unknown amount"); }
+};
+
+/// A visit made in the last twelve months, which counts against this one.
+QString earlierVisit(const Parts& p)
+{
+    const auto& visits = p.wording.tree.visits;
+    const auto visit = std::ranges::find(visits, p.finding.subject, &model::Visit::id);
+    const QString when =
+        visit == visits.end() ? Words::tr("an earlier date") : p.wording.units.date(visit->date);
+    if (!p.finding.found)
+        return Words::tr("The visit on %1 took leaf as well, but how much was not written down: "
+                         "cut less than the allowance says.")
+            .arg(when);
+    return Words::tr("The visit on %1 has taken %2 of the leaf already.")
+        .arg(when, p.share(p.finding.found));
+}
+
+QString seasonShare(const Parts& p)
+{
+    if (!p.finding.subject.empty())
+        return earlierVisit(p);
+    if (!p.finding.found)
+        return Words::tr("The guideline lets at most %1 of this tree's leaf go within twelve "
+                         "months.")
+            .arg(p.share(p.finding.limit));
+    return Words::tr("It would take %1 of the leaf, and %2 may go now.")
+        .arg(p.share(p.finding.found), p.share(p.finding.limit));
+}
+
+QString limbShare(const Parts& p)
+{
+    if (!p.finding.found)
+        return Words::tr("A limb should not lose more than half of its leaf by shortening: then "
+                         "the whole limb goes, or it stays.");
+    return Words::tr("Shortening takes %1 of the leaf of %2; over %3 is much for one limb.")
+        .arg(p.share(p.finding.found), p.who(), p.share(p.finding.limit));
+}
+
+QString lowerTwoThirds(const Parts& p)
+{
+    if (!p.finding.found)
+        return Words::tr("Half of the leaf belongs in the lower two thirds of the crown, and more "
+                         "cutting low down would leave less.");
+    return Words::tr("%1 of the leaf would be left in the lower two thirds of the crown; at least "
+                     "%2 belongs there.")
+        .arg(p.share(p.finding.found), p.share(p.finding.limit));
+}
+
+QString liveCrownRatio(const Parts& p)
+{
+    if (!p.finding.found)
+        return Words::tr("Lifting the crown further would leave too little living crown for the "
+                         "tree's height.");
+    return Words::tr("The living crown would take up %1 of the tree's height; at least %2 is "
+                     "better.")
+        .arg(p.share(p.finding.found), p.share(p.finding.limit));
+}
+
+QString woundSum(const Parts& p)
+{
+    if (!p.finding.found)
+        return Words::tr("All wounds together would come to more than a third of the stem's "
+                         "section, which is severe.");
+    return Words::tr("All wounds together come to %1 of the stem's section; more than %2 is "
+                     "severe.")
+        .arg(p.share(p.finding.found), p.share(p.finding.limit));
+}
+
+/// How much of the tree goes.
+QString amountSentence(const Parts& p)
+{
+    const Finding& f = p.finding;
+    switch (f.rule) {
+    case Rule::seasonShare:
+        return seasonShare(p);
+    case Rule::stressedTree:
+        return Words::tr("This tree is old or under stress: about %1 of its leaf is all that "
+                         "should go in a year.")
+            .arg(p.share(f.limit));
+    case Rule::ordinaryShare:
+        return Words::tr("%1 of the leaf is more than the %2 of an ordinary year: expect the tree "
+                         "to answer with strong new shoots.")
+            .arg(p.share(f.found), p.share(f.limit));
+    case Rule::limbShare:
+        return limbShare(p);
+    case Rule::woundSum:
+        return woundSum(p);
+    default:
+        return {};
+    }
+}
+
+/// What shape is left.
+QString shapeSentence(const Parts& p)
+{
+    const Finding& f = p.finding;
+    switch (f.rule) {
+    case Rule::lowerTwoThirds:
+        return lowerTwoThirds(p);
+    case Rule::liveCrownRatio:
+        return liveCrownRatio(p);
+    case Rule::raiseStep:
+        return Words::tr("The crown would be lifted by %1 of its height at once; %2 a visit is "
+                         "kinder.")
+            .arg(p.share(f.found), p.share(f.limit));
+    case Rule::topping:
+        return Words::tr("The stem would be cut where no side branch can take over: that is "
+                         "topping, which starves the tree and lets rot in.");
+    case Rule::lateralThird:
+        return Words::tr("%1 takes over and is %2 as thick as the cut; a half or more would be "
+                         "better.")
+            .arg(p.who(), p.share(f.found));
+    case Rule::branchToStem:
+        return Words::tr("%1 is %2 as thick as the wood it grows from: over %3 the wound closes "
+                         "badly, so shortening it would be better.")
+            .arg(p.who(), p.share(f.found), p.share(f.limit));
+    default:
+        return {};
+    }
+}
+
+/// How large a wound or a piece is, and how high.
+QString sizeSentence(const Parts& p)
+{
+    const Finding& f = p.finding;
+    switch (f.rule) {
+    case Rule::cutOver50mm:
+        return Words::tr("The wound on %1 is %2 across: over %3 it closes slowly and decay can "
+                         "enter.")
+            .arg(p.who(), p.diameter(f.found), p.diameter(f.limit));
+    case Rule::cutOver100mm:
+        return Words::tr("The wound on %1 is %2 across: a cut over %3 is an arborist's decision.")
+            .arg(p.who(), p.diameter(f.found), p.diameter(f.limit));
+    case Rule::poorHealer:
+        return Words::tr("The wound on %1 is %2 across, and this species walls off decay poorly: "
+                         "over %3 ask an arborist.")
+            .arg(p.who(), p.diameter(f.found), p.diameter(f.limit));
+    case Rule::overHead:
+        return Words::tr("The cut on %1 is %2 above the ground, beyond the %3 that a hand saw "
+                         "reaches with both feet on the ground.")
+            .arg(p.who(), p.length(f.found), p.length(f.limit));
+    case Rule::beyondPoleSaw:
+        return Words::tr("The cut on %1 is %2 above the ground, beyond the %3 that a pole saw "
+                         "reaches: it needs trained climbing or a platform.")
+            .arg(p.who(), p.length(f.found), p.length(f.limit));
+    case Rule::heavyPiece:
+        return Words::tr("The piece from %1 weighs about %2, more than the %3 that one person "
+                         "should hold.")
+            .arg(p.who(), p.mass(f.found), p.mass(f.limit));
+    case Rule::veryHeavyPiece:
+        return Words::tr("The piece from %1 weighs about %2: over %3 it must be lowered on ropes "
+                         "by trained people.")
+            .arg(p.who(), p.mass(f.found), p.mass(f.limit));
+    default:
+        return {};
+    }
+}
+
+QString warningSigns(const Parts& p)
+{
+    QStringList signs;
+    for (const model::Observation& observation : p.wording.tree.observations)
+        signs << signWords(observation.sign);
+    signs.removeDuplicates();
+    if (signs.isEmpty())
+        return Words::tr("A warning sign was noted for this tree.");
+    return Words::tr("Noted for this tree: %1. That needs a professional's eyes.")
+        .arg(listed(p.wording.units, signs));
+}
+
+QString nearLine(const Parts& p)
+{
+    if (p.finding.severity == model::advice::Severity::block)
+        return Words::tr("A piece or a tool can come within %1 of the wire %2. Inside %3 nobody "
+                         "may work but the line's operator or a line-clearance arborist: treat it "
+                         "as live.")
+            .arg(p.length(p.finding.found), p.who(), p.length(p.finding.limit));
+    return Words::tr("The work is %1 on plan from the wire %2: inside %3 ask the line's operator "
+                     "before you start, and treat it as live.")
+        .arg(p.length(p.finding.found), p.who(), p.length(p.finding.limit));
+}
+
+QString targetBelow(const Parts& p)
+{
+    if (p.finding.found && *p.finding.found > 0)
+        return Words::tr("%1 stands %2 from where the piece comes down, and the piece is %3 long.")
+            .arg(p.who(), p.length(p.finding.found), p.length(p.finding.limit));
+    return Words::tr("The piece comes down on %1.").arg(p.who());
+}
+
+QString limbOverloaded(const Parts& p)
+{
+    if (!p.finding.found)
+        return Words::tr("%1 is dead or cracked wood that can't be counted on in any gust.")
+            .arg(p.who());
+    return Words::tr("%1 would be asked for %2 of its expected strength in the gust: more than it "
+                     "is likely to bear.")
+        .arg(p.who(), p.share(p.finding.found));
+}
+
+/// What stands in the way of safe work.
+QString safetySentence(const Parts& p)
+{
+    const Finding& f = p.finding;
+    switch (f.rule) {
+    case Rule::nearLine:
+        return nearLine(p);
+    case Rule::targetBelow:
+        return targetBelow(p);
+    case Rule::peopleBelow:
+        return Words::tr("People use %1: someone must keep everybody %2 away from where the piece "
+                         "comes down.")
+            .arg(p.who(), p.length(f.limit));
+    case Rule::deadWood:
+        return Words::tr("%1 is dead wood in a tree %2 tall: above %3 it can break at a touch.")
+            .arg(p.who(), p.length(f.found), p.length(f.limit));
+    case Rule::crackedOrHollow:
+        return Words::tr("%1 has a crack or a hollow, so nobody can tell from a sketch what it "
+                         "still carries.")
+            .arg(p.who());
+    case Rule::warningSign:
+        return warningSigns(p);
+    case Rule::leaningStem:
+        return Words::tr("The stem leans %1 from upright; over %2 an arborist should judge it.")
+            .arg(p.angle(f.found), p.angle(f.limit));
+    case Rule::limbOverloaded:
+        return limbOverloaded(p);
+    default:
+        return {};
+    }
+}
+
+QString protection(const Parts& p)
+{
+    if (p.wording.tree.protection == model::Protection::listed)
+        return Words::tr("This tree is protected: get the authority's written consent before any "
+                         "cut.");
+    return Words::tr("Whether a law or an order protects this tree is not known: ask the local "
+                     "authority before any cut.");
+}
+
+QString monthToAvoid(const Parts& p)
+{
+    const QString common = QString::fromStdString(p.wording.species.common);
+    QString reason = QString::fromStdString(p.wording.species.practice.avoidReason);
+    reason.replace(QLatin1Char(';'), QLatin1Char(','));
+    if (reason.isEmpty())
+        return Words::tr("%1 is a month to avoid for cutting %2.")
+            .arg(p.month(p.finding.found), common);
+    return Words::tr("%1 is a month to avoid for cutting %2 (%3).")
+        .arg(p.month(p.finding.found), common, reason);
+}
+
+/// The law and the calendar.
+QString timingSentence(const Parts& p)
+{
+    switch (p.finding.rule) {
+    case Rule::protectedTree:
+        return protection(p);
+    case Rule::monthToAvoid:
+        return monthToAvoid(p);
+    case Rule::nestingSeason:
+        return Words::tr("Birds may be nesting in %1: search the tree first, and wait if there is "
+                         "a nest in use.")
+            .arg(p.month(p.finding.found));
+    default:
+        return {};
+    }
+}
+
+} // namespace
+
+QString sentence(const Finding& finding, const Wording& wording)
+{
+    const Parts parts{finding, wording};
+    for (auto* words :
+         {&amountSentence, &shapeSentence, &sizeSentence, &safetySentence, &timingSentence}) {
+        const QString text = words(parts);
+        if (!text.isEmpty())
+            return capitalised(text);
+    }
+    return {};
+}
+
+} // namespace app

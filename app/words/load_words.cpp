@@ -1,0 +1,29 @@
+#include "app/words/load_words.hpp"
+
+namespace app {
+namespace {
+
+QString windOrWeight(const model::load::LimbLoad& load)
+{
+    if (load.windMoment_Nm <= 0)
+        return Words::tr("by its own weight");
+    return Words::tr("with the wind from the %1").arg(Units::bearing(load.governingBearing_deg));
+}
+
+} // namespace
+
+QString sentence(const model::load::LimbLoad& load, const Wording& wording)
+{
+    const QString limb = limbName(wording, wording.tree.limbs.at(load.limb).id);
+    if (!load.hasStrength)
+        return Words::tr("%1 is dead or cracked wood: it is given no strength at all, and can come "
+                         "down in any wind or none.")
+            .arg(limb);
+    return Words::tr("%1: %2 of its expected strength %3; bending moment %4 at %5 along it, where "
+                     "it is %6 thick.")
+        .arg(limb, wording.units.share(load.utilisation), windOrWeight(load),
+             wording.units.moment(load.moment_Nm), wording.units.length(load.governingAt_m),
+             wording.units.diameter(load.diameter_m));
+}
+
+} // namespace app

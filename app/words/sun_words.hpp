@@ -1,0 +1,14 @@
+#pragma once
+
+#include "app/words/wording.hpp"
+#include "model/light/daylight.hpp"
+
+namespace app {
+
+/// A planting's direct sun on the day, what it needs, and what each tree costs it.
+/// \param after  the same once the suggested cuts are made; null: not worked out
+[[nodiscard]] QString sentence(const model::light::PlantingSun& sun,
+                               const model::light::PlantingSun* after, const model::Garden& garden,
+                               const model::Tables& tables, const Units& units);
+
+} // namespace app
