@@ -1,0 +1,187 @@
+#include "app/report/assessment_json.hpp"
+
+#include "app/report/rule_names.hpp"
+#include "model/advice/prune.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace app {
+namespace {
+
+using model::TreeAssessment;
+using model::load::LimbLoad;
+using model::load::TreeLoad;
+
+Json loadJson(const LimbLoad& load)
+{
+    return {
+        {"moment_Nm", number(load.moment_Nm)},
+        {"stress_Pa", number(load.stress_Pa)},
+        {"utilisation", load.hasStrength ? number(load.utilisation) : Json(nullptr)},
+    };
+}
+
+/// The same limb's load in a tree that may have lost it.
+Json loadInOtherTree(const TreeLoad& load, const model::Tree& tree, const std::string& limb)
+{
+    const std::size_t index = limbIndex(tree, limb);
+    const auto found = std::find_if(load.limbs.begin(), load.limbs.end(),
+                                    [&](const LimbLoad& each) { return each.limb == index; });
+    return index == model::kNoLimb || found == load.limbs.end() ? Json(nullptr) : loadJson(*found);
+}
+
+Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree& tree,
+              const model::Tree& treeAfter)
+{
+    const model::Limb& limb = tree.limbs.at(load.limb);
+    return {
+        {"id", limb.id},
+        {"name", limb.name},
+        {"mass_kg", number(load.mass_kg)},
+        {"wind_N", number(load.wind_N)},
+        {"governing_at_m", number(load.governingAt_m)},
+        {"governing_bearing_deg", number(load.governingBearing_deg)},
+        {"weight_moment_Nm", number(load.weightMoment_Nm)},
+        {"wind_moment_Nm", number(load.windMoment_Nm)},
+        {"moment_Nm", number(load.moment_Nm)},
+        {"torsion_Nm", number(load.torsion_Nm)},
+        {"diameter_m", number(load.diameter_m)},
+        {"stress_Pa", number(load.stress_Pa)},
+        {"strength_Pa", number(load.strength_Pa)},
+        {"has_strength", load.hasStrength},
+        {"utilisation", load.hasStrength ? number(load.utilisation) : Json(nullptr)},
+        {"still_air", loadInOtherTree(of.still, tree, limb.id)},
+        {"after_cuts", loadInOtherTree(of.loadAfter, treeAfter, limb.id)},
+    };
+}
+
+Json limbList(const TreeAssessment& of, const model::Tree& tree)
+{
+    std::vector<model::Cut> cuts;
+    for (const auto& planned : of.suggestion.cuts)
+        cuts.push_back(planned.cut);
+    const model::Tree treeAfter = model::advice::afterCuts(tree, cuts);
+    Json list = Json::array();
+    for (const LimbLoad& load : of.load.limbs)
+        list.push_back(limbJson(load, of, tree, treeAfter));
+    return list;
+}
+
+Json leafJson(const model::Foliation& foliation)
+{
+    return {
+        {"area_m2", number(foliation.leafArea_m2)},
+        {"crown_area_m2", number(foliation.crownArea_m2)},
+        {"crown_volume_m3", number(foliation.crownVolume_m3)},
+        {"area_index_source", foliation.laiSource},
+        {"area_index_evidence", jsonName(foliation.laiEvidence)},
+    };
+}
+
+Json massJson(const TreeLoad& load)
+{
+    return {
+        {"total_kg", number(load.mass_kg)},  {"wood_kg", number(load.wood_kg)},
+        {"leaf_kg", number(load.leaf_kg)},   {"twig_kg", number(load.twig_kg)},
+        {"fruit_kg", number(load.fruit_kg)},
+    };
+}
+
+Json treeJson(const TreeAssessment& of, const Wording& wording)
+{
+    const model::Tree& tree = wording.tree;
+    Json headroom = Json::array();
+    for (const auto& strip : of.headroom)
+        headroom.push_back(toJson(strip));
+    return {
+        {"id", tree.id},
+        {"name", tree.name},
+        {"species", tree.species},
+        {"height_m", number(height_m(tree))},
+        {"stem_diameter_m", number(stemDiameter_m(tree))},
+        {"leaf", leafJson(of.foliation)},
+        {"mass", massJson(of.load)},
+        {"gust_at_top_m_s", number(of.load.gustAtTop_m_s)},
+        {"base_moment_Nm", number(of.load.baseMoment_Nm)},
+        {"base_moment_after_cuts_Nm", number(of.loadAfter.baseMoment_Nm)},
+        {"limbs", limbList(of, tree)},
+        {"headroom", std::move(headroom)},
+        {"suggestion", toJson(of.suggestion, wording)},
+        {"labour", toJson(of.labour, wording)},
+    };
+}
+
+Json shadeList(const model::light::PlantingSun& sun)
+{
+    Json list = Json::array();
+    for (const auto& shade : sun.trees)
+        list.push_back({{"tree", shade.tree},
+                        {"lost_h", number(shade.lost_h)},
+                        {"sun_without_h", number(shade.sunWithout_h)}});
+    return list;
+}
+
+template <class Things>
+const auto& withId(const Things& things, const std::string& id)
+{
+    return *std::find_if(things.begin(), things.end(),
+                         [&](const auto& thing) { return thing.id == id; });
+}
+
+} // namespace
+
+std::string isoDate(std::chrono::year_month_day date)
+{
+    std::array<char, 16> text{};
+    std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", int(date.year()),
+                  unsigned(date.month()), unsigned(date.day()));
+    return text.data();
+}
+
+Json sunJson(const std::vector<model::light::PlantingSun>& sun,
+             const std::vector<model::light::PlantingSun>& after, const model::Garden& garden,
+             const model::Tables& tables)
+{
+    Json list = Json::array();
+    for (std::size_t i = 0; i < sun.size(); ++i) {
+        const model::Planting& planting = withId(garden.plantings, sun[i].planting);
+        const model::Plant* plant = findPlant(tables, planting.plant);
+        list.push_back({
+            {"id", planting.id},
+            {"name", planting.name},
+            {"plant", planting.plant},
+            {"needs_sun_h", plant ? number(plant->minSun_h) : Json(nullptr)},
+            {"thrives_on_sun_h", plant ? number(plant->goodSun_h) : Json(nullptr)},
+            {"open_sky_sun_h", number(sun[i].openSky_h)},
+            {"sun_h", number(sun[i].sun_h)},
+            {"without_trees_sun_h", number(sun[i].withoutTrees_h)},
+            {"after_cuts_sun_h", i < after.size() ? number(after[i].sun_h) : Json(nullptr)},
+            {"trees", shadeList(sun[i])},
+        });
+    }
+    return list;
+}
+
+Json assessmentJson(const model::Assessment& assessment, const model::Garden& garden,
+                    const model::Tables& tables, const Units& units)
+{
+    Json trees = Json::array();
+    for (const TreeAssessment& of : assessment.trees) {
+        const model::Tree& tree = withId(garden.trees, of.tree);
+        const model::Species& species = *findSpecies(tables, tree.species);
+        trees.push_back(treeJson(of, Wording{units, garden, tree, species}));
+    }
+    return {
+        {"format", "underbough-assessment"},
+        {"version", 1},
+        {"garden", garden.name},
+        {"date", isoDate(assessment.question.date)},
+        {"gust_m_s", number(assessment.gust_m_s)},
+        {"trees", std::move(trees)},
+        {"plantings", sunJson(assessment.sun, assessment.sunAfter, garden, tables)},
+        {"cautions", cautionsJson()},
+    };
+}
+
+} // namespace app

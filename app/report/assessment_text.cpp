@@ -1,0 +1,123 @@
+#include "app/report/assessment_text.hpp"
+
+#include "app/report/limb_ranking.hpp"
+#include "app/report/suggestion_text.hpp"
+#include "app/report/text_page.hpp"
+#include "app/words/load_words.hpp"
+#include "app/words/sun_words.hpp"
+#include "model/advice/prune.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using model::TreeAssessment;
+using model::load::LimbLoad;
+
+/// Limbs told of: those asked for much, and never fewer than the worst three.
+constexpr std::size_t kWorstLimbs = 3;
+constexpr std::size_t kMostLimbs = 8;
+
+QString after(const LimbLoad& load, const TreeAssessment& of, const model::Tree& treeAfter,
+              const Wording& wording)
+{
+    const std::size_t index = limbIndex(treeAfter, wording.tree.limbs.at(load.limb).id);
+    if (index == model::kNoLimb)
+        return QLatin1Char(' ') + Words::tr("The cuts below take it off.");
+    for (const LimbLoad& each : of.loadAfter.limbs)
+        if (each.limb == index && each.hasStrength)
+            return QLatin1Char(' ') +
+                   Words::tr("After the cuts: %1.").arg(wording.units.share(each.utilisation));
+    return {};
+}
+
+model::Tree treeAfterCuts(const TreeAssessment& of, const model::Tree& tree)
+{
+    std::vector<model::Cut> cuts;
+    for (const auto& planned : of.suggestion.cuts)
+        cuts.push_back(planned.cut);
+    return model::advice::afterCuts(tree, cuts);
+}
+
+void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
+{
+    const model::Tree treeAfter = treeAfterCuts(of, wording.tree);
+    const bool cut = !of.suggestion.cuts.empty();
+    std::size_t told = 0;
+    for (const LimbLoad& load : worstFirst(of.load)) {
+        const bool notable = !load.hasStrength || load.utilisation >= kNotableUtilisation;
+        if (told >= kMostLimbs || (told >= kWorstLimbs && !notable))
+            break;
+        page.bullet(sentence(load, wording) +
+                    (cut ? after(load, of, treeAfter, wording) : QString()));
+        ++told;
+    }
+    if (told < of.load.limbs.size())
+        page.bullet(Words::tr("The other limbs are asked for less."));
+}
+
+void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)
+{
+    const Units& units = wording.units;
+    page.heading(Words::tr("Load in the gust"));
+    page.paragraph(Words::tr("The tree weighs about %1 above ground, green. A gust of %2 reaches "
+                             "%3 at its top and bends it with %4 at the ground.")
+                       .arg(units.mass(of.load.mass_kg), units.speed(gust_m_s),
+                            units.speed(of.load.gustAtTop_m_s),
+                            units.moment(of.load.baseMoment_Nm)));
+    addLimbs(page, of, wording);
+    page.paragraph(Words::tr("100 % is where a limb of this wood would be expected to fail, as a "
+                             "mean: some fail well before."));
+}
+
+void addTree(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)
+{
+    addTreeTitle(page, wording);
+    addHeadroom(page, of.headroom, wording);
+    addLoads(page, of, gust_m_s, wording);
+    addSuggestion(page, of.suggestion, wording);
+    addLabour(page, of.labour, wording);
+}
+
+const model::Tree& treeWithId(const model::Garden& garden, const std::string& id)
+{
+    return *std::find_if(garden.trees.begin(), garden.trees.end(),
+                         [&](const model::Tree& tree) { return tree.id == id; });
+}
+
+} // namespace
+
+void addSun(TextPage& page, const std::vector<model::light::PlantingSun>& sun,
+            const std::vector<model::light::PlantingSun>& after, std::chrono::year_month_day date,
+            const model::Garden& garden, const model::Tables& tables, const Units& units)
+{
+    if (sun.empty())
+        return;
+    page.title(Words::tr("Sun on the plantings, %1").arg(units.date(date)));
+    for (std::size_t i = 0; i < sun.size(); ++i)
+        page.bullet(
+            sentence(sun[i], i < after.size() ? &after[i] : nullptr, garden, tables, units));
+}
+
+QString assessmentText(const model::Assessment& assessment, const model::Garden& garden,
+                       const model::Tables& tables, const Units& units)
+{
+    TextPage page;
+    page.paragraph(Words::tr("%1, assessed for %2 and a gust of %3 (three seconds, 10 m above open "
+                             "ground, as forecasts give it).")
+                       .arg(QString::fromStdString(garden.name),
+                            units.date(assessment.question.date),
+                            units.speed(assessment.gust_m_s)));
+    for (const TreeAssessment& of : assessment.trees) {
+        const model::Tree& tree = treeWithId(garden, of.tree);
+        addTree(page, of, assessment.gust_m_s,
+                Wording{units, garden, tree, *findSpecies(tables, tree.species)});
+    }
+    addSun(page, assessment.sun, assessment.sunAfter, assessment.question.date, garden, tables,
+           units);
+    addCautions(page);
+    return page.text();
+}
+
+} // namespace app

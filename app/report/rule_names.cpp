@@ -1,0 +1,127 @@
+#include "app/report/rule_names.hpp"
+
+namespace app {
+
+const char* jsonName(model::advice::Rule rule)
+{
+    using model::advice::Rule;
+    switch (rule) {
+    case Rule::seasonShare:
+        return "season_share";
+    case Rule::stressedTree:
+        return "stressed_tree";
+    case Rule::ordinaryShare:
+        return "ordinary_share";
+    case Rule::limbShare:
+        return "limb_share";
+    case Rule::lowerTwoThirds:
+        return "lower_two_thirds";
+    case Rule::liveCrownRatio:
+        return "live_crown_ratio";
+    case Rule::raiseStep:
+        return "raise_step";
+    case Rule::topping:
+        return "topping";
+    case Rule::lateralThird:
+        return "lateral_third";
+    case Rule::branchToStem:
+        return "branch_to_stem";
+    case Rule::woundSum:
+        return "wound_sum";
+    case Rule::cutOver50mm:
+        return "cut_over_50_mm";
+    case Rule::cutOver100mm:
+        return "cut_over_100_mm";
+    case Rule::overHead:
+        return "over_head";
+    case Rule::beyondPoleSaw:
+        return "beyond_pole_saw";
+    case Rule::heavyPiece:
+        return "heavy_piece";
+    case Rule::veryHeavyPiece:
+        return "very_heavy_piece";
+    case Rule::nearLine:
+        return "near_line";
+    case Rule::targetBelow:
+        return "target_below";
+    case Rule::deadWood:
+        return "dead_wood";
+    case Rule::crackedOrHollow:
+        return "cracked_or_hollow";
+    case Rule::warningSign:
+        return "warning_sign";
+    case Rule::leaningStem:
+        return "leaning_stem";
+    case Rule::limbOverloaded:
+        return "limb_overloaded";
+    case Rule::peopleBelow:
+        return "people_below";
+    case Rule::poorHealer:
+        return "poor_healer";
+    case Rule::protectedTree:
+        return "protected_tree";
+    case Rule::monthToAvoid:
+        return "month_to_avoid";
+    case Rule::nestingSeason:
+        return "nesting_season";
+    }
+    return "";
+}
+
+const char* jsonName(model::advice::Severity severity)
+{
+    switch (severity) {
+    case model::advice::Severity::inform:
+        return "inform";
+    case model::advice::Severity::warn:
+        return "warn";
+    case model::advice::Severity::block:
+        return "block";
+    }
+    return "";
+}
+
+const char* jsonName(model::advice::Who who)
+{
+    switch (who) {
+    case model::advice::Who::oneself:
+        return "oneself";
+    case model::advice::Who::withHelper:
+        return "with_helper";
+    case model::advice::Who::arborist:
+        return "arborist";
+    }
+    return "";
+}
+
+const char* jsonName(model::advice::Outcome outcome)
+{
+    switch (outcome) {
+    case model::advice::Outcome::nothingNeeded:
+        return "nothing_needed";
+    case model::advice::Outcome::met:
+        return "met";
+    case model::advice::Outcome::notWithinGuideline:
+        return "not_within_guideline";
+    }
+    return "";
+}
+
+const char* jsonName(model::Evidence evidence)
+{
+    switch (evidence) {
+    case model::Evidence::found:
+        return "found";
+    case model::Evidence::derived:
+        return "derived";
+    case model::Evidence::proxy:
+        return "proxy";
+    case model::Evidence::memory:
+        return "memory";
+    case model::Evidence::assumed:
+        return "assumed";
+    }
+    return "";
+}
+
+} // namespace app

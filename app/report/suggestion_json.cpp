@@ -1,0 +1,154 @@
+#include "app/report/suggestion_json.hpp"
+
+#include "app/report/rule_names.hpp"
+#include "app/words/cautions.hpp"
+#include "app/words/cut_words.hpp"
+#include "app/words/finding_words.hpp"
+#include "model/document/words.hpp"
+
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <span>
+
+namespace app {
+namespace {
+
+using model::advice::Finding;
+using model::advice::PlannedCut;
+using model::advice::Suggestion;
+using model::headroom::StripHeadroom;
+
+/// A sentence as JSON readers want it: plain spaces.
+std::string plain(QString text)
+{
+    return text.replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
+}
+
+Json idOrNull(const std::string& id)
+{
+    return id.empty() ? Json(nullptr) : Json(id);
+}
+
+Json headroomList(std::span<const StripHeadroom> strips)
+{
+    Json list = Json::array();
+    for (const StripHeadroom& strip : strips)
+        list.push_back(toJson(strip));
+    return list;
+}
+
+Json findingList(std::span<const Finding> findings, const Wording& wording)
+{
+    Json list = Json::array();
+    for (const Finding& finding : findings)
+        list.push_back(toJson(finding, wording));
+    return list;
+}
+
+Json toJson(const PlannedCut& planned, const Wording& wording)
+{
+    return {
+        {"kind", word(planned.cut.kind)},
+        {"limb", planned.cut.limb},
+        {"at_m", number(planned.cut.at_m)},
+        {"lateral", idOrNull(planned.lateral)},
+        {"lift_to_m", number(planned.cut.height_m)},
+        {"thin_share", number(planned.cut.share)},
+        {"above_ground_m", number(planned.aboveGround_m)},
+        {"diameter_m", number(planned.diameter_m)},
+        {"piece_length_m", number(planned.length_m)},
+        {"piece_mass_kg", number(planned.mass_kg)},
+        {"leaf_share", number(planned.leafShare)},
+        {"instruction", plain(instruction(planned, wording))},
+        {"notes", findingList(planned.notes, wording)},
+        {"labour", toJson(planned.labour, wording)},
+    };
+}
+
+} // namespace
+
+Json number(double value)
+{
+    if (!std::isfinite(value))
+        return nullptr;
+    std::array<char, 32> digits{};
+    std::snprintf(digits.data(), digits.size(), "%.6g", value);
+    const double rounded = std::strtod(digits.data(), nullptr);
+    return rounded == 0.0 ? 0.0 : rounded; // no "-0.0"
+}
+
+Json number(const std::optional<double>& value)
+{
+    return value ? number(*value) : Json(nullptr);
+}
+
+Json toJson(const StripHeadroom& headroom)
+{
+    Json blame = Json::array();
+    for (const auto& part : headroom.blame)
+        blame.push_back({{"limb", part.limb},
+                         {"height_m", number(part.height_m)},
+                         {"hanging_shoots", part.hangingShoots},
+                         {"at_m", {number(part.at_m.x), number(part.at_m.y)}}});
+    return {
+        {"strip", headroom.strip},
+        {"needed_m", number(headroom.needed_m)},
+        {"height_m", number(headroom.height_m)},
+        {"shortfall_m", number(headroom.shortfall_m)},
+        {"overhang_m2", number(headroom.overhang_m2)},
+        {"blame", std::move(blame)},
+    };
+}
+
+Json toJson(const Finding& finding, const Wording& wording)
+{
+    const auto facts = ruleFacts(finding.rule);
+    return {
+        {"rule", jsonName(finding.rule)},
+        {"severity", jsonName(finding.severity)},
+        {"subject", idOrNull(finding.subject)},
+        {"found", number(finding.found)},
+        {"limit", number(finding.limit)},
+        {"unit", facts.unit},
+        {"sentence", plain(sentence(finding, wording))},
+        {"source", facts.source},
+    };
+}
+
+Json toJson(const model::advice::Labour& labour, const Wording& wording)
+{
+    return {{"who", jsonName(labour.who)}, {"reasons", findingList(labour.findings, wording)}};
+}
+
+Json toJson(const Suggestion& suggestion, const Wording& wording)
+{
+    Json cuts = Json::array();
+    for (const PlannedCut& cut : suggestion.cuts)
+        cuts.push_back(toJson(cut, wording));
+    return {
+        {"outcome", jsonName(suggestion.outcome)},
+        {"leaf_share", number(suggestion.leafShare)},
+        {"allowance_share", number(suggestion.allowance)},
+        {"allowance_reasons", findingList(suggestion.allowanceReasons, wording)},
+        {"cuts", std::move(cuts)},
+        {"headroom_before", headroomList(suggestion.before)},
+        {"headroom_after", headroomList(suggestion.after)},
+        {"binding", findingList(suggestion.binding, wording)},
+        {"leaf_share_without_guideline", number(suggestion.leafShareWithoutGuideline)},
+        {"proven", suggestion.proven},
+        {"search_nodes", suggestion.nodes},
+        {"notes", findingList(suggestion.notes, wording)},
+        {"labour", toJson(suggestion.labour, wording)},
+    };
+}
+
+Json cautionsJson()
+{
+    Json list = Json::array();
+    for (const QString& caution : cautions())
+        list.push_back(plain(caution));
+    return list;
+}
+
+} // namespace app

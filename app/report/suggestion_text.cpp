@@ -1,0 +1,117 @@
+#include "app/report/suggestion_text.hpp"
+
+#include "app/words/cautions.hpp"
+#include "app/words/cut_words.hpp"
+#include "app/words/finding_words.hpp"
+#include "app/words/headroom_words.hpp"
+#include "app/words/labour_words.hpp"
+
+namespace app {
+namespace {
+
+using model::advice::Finding;
+using model::advice::Outcome;
+using model::advice::PlannedCut;
+using model::advice::Suggestion;
+
+/// Over this thickness bark tears when a limb is sawn through from above in one go. Practice:
+/// the three-cut method for limbs over an inch, common practice, no source.
+constexpr double kThreeCuts_m = 0.025;
+
+void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording& wording)
+{
+    const QString kind = capitalised(cutKindWords(planned.cut.kind));
+    page.numbered(order, QStringLiteral("%1. %2 %3")
+                             .arg(kind, instruction(planned, wording), measures(planned, wording)));
+    for (const Finding& note : planned.notes)
+        page.below(sentence(note, wording));
+}
+
+bool needsThreeCuts(const Suggestion& suggestion)
+{
+    return std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(),
+                       [](const PlannedCut& cut) { return cut.diameter_m > kThreeCuts_m; });
+}
+
+void addCuts(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    int order = 0;
+    for (const PlannedCut& cut : suggestion.cuts)
+        addCut(page, ++order, cut, wording);
+    if (needsThreeCuts(suggestion))
+        page.bullet(Words::tr("Take anything thicker than %1 in three cuts, so that the bark does "
+                              "not tear: a third through from below, then off from above a little "
+                              "further out, then the stub at the collar.")
+                        .arg(wording.units.diameter(kThreeCuts_m)));
+}
+
+void addBinding(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    if (suggestion.binding.empty())
+        return;
+    page.paragraph(Words::tr("What stands in the way:"));
+    for (const Finding& finding : suggestion.binding)
+        page.bullet(sentence(finding, wording));
+}
+
+void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    page.paragraph(Words::tr("Afterwards:"));
+    for (const auto& strip : suggestion.after)
+        if (strip.height_m)
+            page.bullet(sentence(strip, wording));
+}
+
+} // namespace
+
+void addLabour(TextPage& page, const model::advice::Labour& labour, const Wording& wording)
+{
+    page.heading(Words::tr("Who does it"));
+    page.paragraph(whoWords(labour.who) + QLatin1Char('.'));
+    for (const QString& reason : reasons(labour, wording))
+        page.bullet(reason);
+}
+
+void addTreeTitle(TextPage& page, const Wording& wording)
+{
+    page.title(Words::tr("%1: %2, %3 tall, stem %4 thick at breast height")
+                   .arg(treeName(wording.tree, wording.species), speciesName(wording.species),
+                        wording.units.length(height_m(wording.tree)),
+                        wording.units.diameter(stemDiameter_m(wording.tree))));
+}
+
+void addHeadroom(TextPage& page, const std::vector<model::headroom::StripHeadroom>& strips,
+                 const Wording& wording)
+{
+    page.heading(Words::tr("Headroom"));
+    if (strips.empty())
+        page.bullet(Words::tr("No strip of ground is drawn, so there is nothing to measure over."));
+    for (const auto& strip : strips)
+        page.bullet(sentence(strip, wording));
+}
+
+void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    page.heading(Words::tr("What to cut"));
+    page.paragraph(outcomeWords(suggestion, wording));
+    for (const Finding& reason : suggestion.allowanceReasons)
+        page.bullet(sentence(reason, wording));
+    addBinding(page, suggestion, wording);
+    if (suggestion.cuts.empty())
+        return;
+    page.gap();
+    addCuts(page, suggestion, wording);
+    for (const Finding& note : suggestion.notes)
+        page.bullet(sentence(note, wording));
+    page.gap();
+    addAfter(page, suggestion, wording);
+}
+
+void addCautions(TextPage& page)
+{
+    page.heading(Words::tr("Before you trust or touch anything"));
+    for (const QString& caution : cautions())
+        page.bullet(caution);
+}
+
+} // namespace app

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "app/report/text_page.hpp"
+#include "app/words/wording.hpp"
+#include "model/advice/suggestion.hpp"
+
+namespace app {
+
+/// Adds what to cut and the headroom that it gives.
+void addSuggestion(TextPage& page, const model::advice::Suggestion& suggestion,
+                   const Wording& wording);
+
+/// Adds who does it, with every reason.
+void addLabour(TextPage& page, const model::advice::Labour& labour, const Wording& wording);
+
+/// Adds the heading "Headroom" and a sentence for each strip.
+void addHeadroom(TextPage& page, const std::vector<model::headroom::StripHeadroom>& strips,
+                 const Wording& wording);
+
+/// Adds the standing cautions: every report ends with them.
+void addCautions(TextPage& page);
+
+/// Adds the tree's own title: its name, species, height and stem.
+void addTreeTitle(TextPage& page, const Wording& wording);
+
+} // namespace app
