@@ -29,9 +29,12 @@ struct LimbLoad {
     double torsion_Nm{};           ///< about the limb's axis, by both
     double diameter_m{};           ///< at the governing place
     double stress_Pa{};            ///< greatest principal stress there
-    double strength_Pa{};   ///< of this limb there: green strength x limb, union and defect factors
+    double strength_Pa{};   ///< of this limb there: green strength x limb and union factors; 0
+                            ///< where there is none
     double utilisation{};   ///< stress over strength; 1 = expected to fail, as a mean
-    bool hasStrength{true}; ///< false: dead or cracked wood, which is given none
+    bool hasStrength{true}; ///< false: dead or cracked wood, which is given none. Its
+                            ///< utilisation is that of sound wood, yet never below 1: a floor,
+                            ///< not a figure to show
 };
 
 struct TreeLoad {

@@ -1,0 +1,89 @@
+#include "model/load/governing.hpp"
+
+#include <numbers>
+
+namespace model::load {
+namespace {
+
+/// True if `b` asks more than `a`; a place without strength asks more than any with.
+bool worse(const Governing& a, const Governing& b)
+{
+    if (a.hasStrength != b.hasStrength)
+        return a.hasStrength;
+    return b.utilisation > a.utilisation;
+}
+
+/// The worst of the sections at the ends of pieces.
+Governing worstSection(const LoadCase& load, std::size_t limb)
+{
+    const auto& pieces = load.limbs[limb].pieces;
+    Governing worst;
+    walkToBase(
+        load, limb,
+        [&](std::size_t i, const Weight& weight, const DragSums& drag, const PerBearing& share) {
+            const auto& piece = pieces[i];
+            if (piece.thick_m < kLeastChecked_m && i > 0)
+                return;
+            const Peak peak = worstStress(piece, weight, drag, share);
+            const Governing here{i,
+                                 0.0,
+                                 {peak.bearing, peak.opposite},
+                                 peak.stress_Pa,
+                                 peak.stress_Pa / (load.greenMor_Pa * piece.factorAtStart),
+                                 piece.hasStrength};
+            if (worse(worst, here) || i + 1 == pieces.size())
+                worst = here;
+        });
+    return worst;
+}
+
+/// Seeks the peak inside the pieces either side of the worst section by golden-section search.
+Governing seekWithin(const LoadCase& load, std::size_t limb, Governing worst,
+                     const std::vector<Beyond>& ends)
+{
+    const auto& pieces = load.limbs[limb].pieces;
+    const WindFrom wind = worst.wind;
+    const std::size_t middle = worst.piece;
+    const auto stressAt = [&](std::size_t i, double along) {
+        const auto& piece = pieces[i];
+        const double diameter =
+            piece.thick_m + along / piece.length_m * (piece.thin_m - piece.thick_m);
+        const auto rest = beyondWithin(load, limb, i, along, ends, wind.bearing);
+        return principalStress_Pa(solidSection(diameter), askedAt(piece, along, rest, wind).forces);
+    };
+    for (std::size_t i = middle > 0 ? middle - 1 : 0; i <= middle; ++i) {
+        constexpr double kGolden = 1.0 / std::numbers::phi;
+        double low = 0.0;
+        double high = pieces[i].length_m;
+        for (int step = 0; step < 12; ++step) {
+            const double span = kGolden * (high - low);
+            if (stressAt(i, high - span) > stressAt(i, low + span))
+                high = low + span;
+            else
+                low = high - span;
+        }
+        const double along = (low + high) / 2.0;
+        const double stress = stressAt(i, along);
+        const double utilisation = stress / (load.greenMor_Pa * pieces[i].factorWithin);
+        if (utilisation > worst.utilisation)
+            worst = {i, along, wind, stress, utilisation, true};
+    }
+    return worst;
+}
+
+} // namespace
+
+Governing governing(const LoadCase& load, std::size_t limb)
+{
+    Governing worst = worstSection(load, limb);
+    const auto bearing = worst.wind.bearing;
+    const auto ends = beyondPieces(load, limb, bearing);
+    if (worst.hasStrength)
+        worst = seekWithin(load, limb, worst, ends);
+    worst.beyond = worst.along_m > 0.0
+                       ? beyondWithin(load, limb, worst.piece, worst.along_m, ends, bearing)
+                       : ends[worst.piece];
+    return worst;
+}
+
+} // namespace model::load

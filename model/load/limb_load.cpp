@@ -1,0 +1,73 @@
+#include "model/load/limb_load.hpp"
+
+#include "model/load/governing.hpp"
+#include "model/load/wind.hpp"
+
+#include <algorithm>
+
+namespace model::load {
+namespace {
+
+LimbLoad report(const LoadCase& load, std::size_t limb, const Governing& worst)
+{
+    const auto& piece = load.limbs[limb].pieces[worst.piece];
+    const auto asked = askedAt(piece, worst.along_m, worst.beyond, worst.wind);
+    const double share = worst.along_m / piece.length_m;
+    const double factor = worst.along_m > 0.0 ? piece.factorWithin : piece.factorAtStart;
+    LimbLoad result;
+    result.limb = limb;
+    result.mass_kg = load.weights[limb].mass_kg;
+    result.wind_N = load.drags[limb].force_N[worst.wind.bearing] *
+                    load.wind.share[limb].back()[worst.wind.bearing];
+    result.governingAt_m = piece.at_m + worst.along_m;
+    result.governingBearing_deg = bearing_deg(worst.wind);
+    result.weightMoment_Nm = bending_Nm(asked.weightMoment_Nm, piece.direction);
+    result.windMoment_Nm = bending_Nm(asked.windMoment_Nm, piece.direction);
+    result.moment_Nm = asked.forces.bending_Nm;
+    result.torsion_Nm = std::abs(asked.forces.torsion_Nm);
+    result.diameter_m = piece.thick_m + share * (piece.thin_m - piece.thick_m);
+    result.stress_Pa = worst.stress_Pa;
+    result.hasStrength = worst.hasStrength;
+    result.strength_Pa = worst.hasStrength ? load.greenMor_Pa * factor : 0.0;
+    result.utilisation = worst.hasStrength ? worst.utilisation : std::max(1.0, worst.utilisation);
+    return result;
+}
+
+/// The greatest bending moment at the foot of the stem over all directions.
+double worstBaseMoment_Nm(const LoadCase& load)
+{
+    const std::size_t trunk = load.order.trunk;
+    const Vec3 foot = load.limbs[trunk].pieces.front().from_m;
+    const Vec3 still = momentAbout(load.weights[trunk], foot);
+    double most = 0.0;
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        const Vec3 blown = load.wind.share[trunk].back()[i] *
+                           momentAbout(load.drags[trunk].from(i), blowsTowards(i), foot);
+        most = std::max({most, bending_Nm(still + blown, {0.0, 0.0, 1.0}),
+                         bending_Nm(still - blown, {0.0, 0.0, 1.0})});
+    }
+    return most;
+}
+
+} // namespace
+
+TreeLoad treeLoad(const Tree& tree, const Foliation& foliation, const Species& species,
+                  const Place& place, Exposure exposure, const Conditions& conditions)
+{
+    const auto load = loadCase(tree, foliation, species, place, exposure, conditions);
+    TreeLoad result;
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
+        result.limbs.push_back(report(load, limb, governing(load, limb)));
+    for (const auto& cut : load.limbs) {
+        result.wood_kg += cut.wood_kg;
+        result.leaf_kg += cut.leaf_kg;
+        result.twig_kg += cut.twig_kg;
+        result.fruit_kg += cut.fruit_kg;
+    }
+    result.mass_kg = result.wood_kg + result.leaf_kg + result.twig_kg + result.fruit_kg;
+    result.gustAtTop_m_s = conditions.gust_m_s * gustShare(exposure, height_m(tree));
+    result.baseMoment_Nm = worstBaseMoment_Nm(load);
+    return result;
+}
+
+} // namespace model::load

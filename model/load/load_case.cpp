@@ -1,0 +1,106 @@
+#include "model/load/load_case.hpp"
+
+#include "model/constants.hpp"
+#include "model/load/drag.hpp"
+#include "model/load/wind.hpp"
+
+#include <cmath>
+#include <stdexcept>
+
+namespace model::load {
+
+LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& species,
+                  const Place& place, Exposure exposure, const Conditions& conditions)
+{
+    if (!(conditions.gust_m_s >= 0.0) || !std::isfinite(conditions.gust_m_s))
+        throw std::domain_error("loadCase: the gust must be a finite speed, not negative");
+    const auto habit = species.practice.leafHabit;
+    const bool inLeaf = conditions.inLeaf || habit == LeafHabit::evergreen;
+    const auto bodies = leafyBodies(tree);
+    LoadCase load{limbOrder(tree),
+                  {},
+                  {},
+                  species.wood.limbDensity_kg_m3.value,
+                  species.wood.greenMor_Pa.value,
+                  {},
+                  {}};
+    load.limbs =
+        cutIntoPieces(tree, load.order, bodies, foliation, species, inLeaf, conditions.inFruit);
+    load.wind = windLoad(tree, load.order, bodies, load.limbs,
+                         {conditions.gust_m_s, airDensity_kg_m3(place.altitude_m), exposure,
+                          species.wood.dragGroup, inLeaf ? 1.0 : leaflessShare(habit)});
+    load.weights.resize(tree.limbs.size());
+    load.drags.resize(tree.limbs.size());
+    for (auto limb = load.order.rootFirst.rbegin(); limb != load.order.rootFirst.rend(); ++limb)
+        walkToBase(
+            load, *limb,
+            [&](std::size_t piece, const Weight& weight, const DragSums& drag, const PerBearing&) {
+                if (piece != 0)
+                    return;
+                load.weights[*limb] = weight;
+                load.drags[*limb] = drag;
+            });
+    return load;
+}
+
+double bearing_deg(WindFrom wind)
+{
+    return kBearingStep_deg * static_cast<double>(wind.bearing) + (wind.opposite ? 180.0 : 0.0);
+}
+
+std::vector<Beyond> beyondPieces(const LoadCase& load, std::size_t limb, std::size_t bearing)
+{
+    const auto& cut = load.limbs[limb];
+    const auto& children = load.order.children[limb];
+    std::vector<Beyond> beyond(cut.pieces.size() + 1);
+    Beyond sum;
+    std::size_t outermost = 0;
+    for (std::size_t i = cut.pieces.size() + 1; i-- > 0;) {
+        if (i < cut.pieces.size()) {
+            add(sum.weight, weightOf(cut.pieces[i], load.wood_kg_m3));
+            add(sum.drag, dragOf(cut.pieces[i], load.wind.pieces[limb][i], bearing, 0.0));
+        }
+        for (; outermost < children.size(); ++outermost) {
+            const std::size_t child = children.size() - 1 - outermost;
+            if (cut.joinsAt[child] != i)
+                break;
+            add(sum.weight, load.weights[children[child]]);
+            add(sum.drag, load.drags[children[child]].from(bearing));
+        }
+        sum.share = load.wind.share[limb][outermost][bearing];
+        beyond[i] = sum;
+    }
+    return beyond;
+}
+
+Beyond beyondWithin(const LoadCase& load, std::size_t limb, std::size_t piece, double along_m,
+                    const std::vector<Beyond>& ends, std::size_t bearing)
+{
+    Beyond rest = ends[piece + 1];
+    add(rest.weight, weightOf(load.limbs[limb].pieces[piece], load.wood_kg_m3, along_m));
+    add(rest.drag,
+        dragOf(load.limbs[limb].pieces[piece], load.wind.pieces[limb][piece], bearing, along_m));
+    return rest;
+}
+
+Asked askedAt(const Piece& piece, double along_m, const Beyond& beyond, WindFrom wind)
+{
+    const Vec3 at = piece.from_m + along_m * piece.direction;
+    const Vec3 towards = (wind.opposite ? -1.0 : 1.0) * blowsTowards(wind.bearing);
+    Asked asked;
+    asked.weightMoment_Nm = momentAbout(beyond.weight, at);
+    asked.windMoment_Nm = beyond.share * momentAbout(beyond.drag, towards, at);
+    const Vec3 both = asked.weightMoment_Nm + asked.windMoment_Nm;
+    const double torsion = dot(both, piece.direction);
+    const Vec3 force = beyond.share * beyond.drag.force_N * towards -
+                       Vec3{0.0, 0.0, beyond.weight.mass_kg * kGravity_m_s2};
+    asked.forces = {norm(both - torsion * piece.direction), torsion, dot(force, piece.direction)};
+    return asked;
+}
+
+double bending_Nm(Vec3 moment_Nm, Vec3 direction)
+{
+    return norm(moment_Nm - dot(moment_Nm, direction) * direction);
+}
+
+} // namespace model::load

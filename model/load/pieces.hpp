@@ -1,0 +1,62 @@
+#pragma once
+
+#include "model/crown/foliage.hpp"
+#include "model/garden/tree.hpp"
+#include "model/load/section.hpp"
+#include "model/species/species.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace model::load {
+
+/// A short straight stretch of a limb with everything that loads it, and the cross-section at its
+/// start. Wood tapers evenly along it; leaf, twigs and crop are spread evenly.
+struct Piece {
+    double at_m{}; ///< where it starts, along the limb from its union
+    double length_m{};
+    Vec3 from_m{};
+    Vec3 direction{}; ///< unit, towards the tip
+    double thick_m{}; ///< diameter at the start
+    double thin_m{};  ///< diameter at the end
+    double leafy_kg{};
+    double fruit_kg{};
+    double radius_m{};      ///< of the leafy body around it; 0: bare wood
+    double hang_m{};        ///< of the shoots below the body
+    double density{};       ///< of its leaf, relative to medium
+    double ends_m2{};       ///< its share of what the round ends of the limb's leafy part show
+    Section section{};      ///< at the start
+    double factorAtStart{}; ///< strength over that of green clear wood: limb and union
+    double factorWithin{};  ///< the same, between its ends
+    bool hasStrength{true}; ///< at the start
+
+    [[nodiscard]] bool bare() const { return radius_m <= 0.0; }
+};
+
+/// A limb cut into pieces, base first. Pieces start wherever a load, a diameter or a strength
+/// changes course: at stations, laterals, leaves, defects and the end of the union zone; and so
+/// often that a section in the middle of a taper isn't missed.
+struct LimbPieces {
+    std::vector<Piece> pieces;
+    double wood_kg{};
+    double leaf_kg{};
+    double twig_kg{};
+    double fruit_kg{};
+    /// For each limb that grows from it, in LimbOrder::children order: the piece that starts where
+    /// it joins; the number of pieces for one that joins at the tip.
+    std::vector<std::size_t> joinsAt;
+};
+
+/// \param inFruit, inLeaf  what hangs on the tree; twigs always do
+[[nodiscard]] std::vector<LimbPieces>
+cutIntoPieces(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
+              const Foliation& foliation, const Species& species, bool inLeaf, bool inFruit);
+
+/// Mass and centre of a stretch of evenly tapering wood.
+struct Frustum {
+    double volume_m3{};
+    double centre_m{}; ///< from its start, along the axis
+};
+[[nodiscard]] Frustum frustum(double thick_m, double thin_m, double length_m);
+
+} // namespace model::load

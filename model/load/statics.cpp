@@ -1,0 +1,166 @@
+#include "model/load/statics.hpp"
+
+#include "model/constants.hpp"
+#include "model/geometry/angle.hpp"
+
+#include <cmath>
+
+namespace model::load {
+namespace {
+
+struct Directions {
+    PerBearing east{};
+    PerBearing north{};
+};
+
+Directions makeDirections()
+{
+    Directions all;
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        const Vec3 from = bearingDirection(kBearingStep_deg * static_cast<double>(i));
+        all.east[i] = -from.x;
+        all.north[i] = -from.y;
+    }
+    return all;
+}
+
+const Directions& directions()
+{
+    static const Directions all = makeDirections();
+    return all;
+}
+
+/// Stress for every direction with the wind one way (`sign` 1) or the other (-1).
+void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
+              const PerBearing& share, double sign, PerBearing& stress_Pa)
+{
+    const auto& towards = directions();
+    const Vec3 p = piece.from_m;
+    const Vec3 t = piece.direction;
+    const Vec3 still = momentAbout(weight, p);
+    const double pull = -weight.mass_kg * kGravity_m_s2 * t.z;
+    const double perBending = 1.0 / piece.section.bending_m3;
+    const double perTorsion = 1.0 / piece.section.torsion_m3;
+    const double perArea = 1.0 / piece.section.area_m2;
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        const double k = sign * share[i];
+        const double dx = towards.east[i];
+        const double dy = towards.north[i];
+        const double x = drag.east_Nm[i] - p.x * drag.force_N[i];
+        const double y = drag.north_Nm[i] - p.y * drag.force_N[i];
+        const double z = drag.up_Nm[i] - p.z * drag.force_N[i];
+        const double mx = still.x - k * z * dy;
+        const double my = still.y + k * z * dx;
+        const double mz = still.z + k * (x * dy - y * dx);
+        const double twist = mx * t.x + my * t.y + mz * t.z;
+        const double square = mx * mx + my * my + mz * mz - twist * twist;
+        const double bend = std::sqrt(square > 0.0 ? square : 0.0);
+        const double axial = pull + k * drag.force_N[i] * (dx * t.x + dy * t.y);
+        const double along = 0.5 * (bend * perBending + std::abs(axial) * perArea);
+        const double shear = twist * perTorsion;
+        stress_Pa[i] = along + std::sqrt(along * along + shear * shear);
+    }
+}
+
+} // namespace
+
+Vec3 blowsTowards(std::size_t index)
+{
+    return {directions().east[index], directions().north[index], 0.0};
+}
+
+void add(Weight& whole, const Weight& part)
+{
+    whole.mass_kg += part.mass_kg;
+    whole.east_kgm += part.east_kgm;
+    whole.north_kgm += part.north_kgm;
+}
+
+void add(DragSums& whole, const DragSums& part)
+{
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        whole.force_N[i] += part.force_N[i];
+        whole.east_Nm[i] += part.east_Nm[i];
+        whole.north_Nm[i] += part.north_Nm[i];
+        whole.up_Nm[i] += part.up_Nm[i];
+    }
+}
+
+void add(DragSums& whole, const PieceDrag& part)
+{
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        whole.force_N[i] += part.force_N[i];
+        whole.east_Nm[i] += part.force_N[i] * part.centre_m.x;
+        whole.north_Nm[i] += part.force_N[i] * part.centre_m.y;
+        whole.up_Nm[i] += part.force_N[i] * part.centre_m.z;
+    }
+}
+
+void add(Drag& whole, const Drag& part)
+{
+    whole.force_N += part.force_N;
+    whole.east_Nm += part.east_Nm;
+    whole.north_Nm += part.north_Nm;
+    whole.up_Nm += part.up_Nm;
+}
+
+Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
+{
+    const double left = piece.length_m - start_m;
+    const double share = left / piece.length_m;
+    const double thick = piece.thick_m + (1.0 - share) * (piece.thin_m - piece.thick_m);
+    const Frustum wood = frustum(thick, piece.thin_m, left);
+    const double wood_kg = wood.volume_m3 * wood_kg_m3;
+    const double hung_kg = share * (piece.leafy_kg + piece.fruit_kg);
+    const Vec3 woodAt = piece.from_m + (start_m + wood.centre_m) * piece.direction;
+    const Vec3 hungAt = piece.from_m + (start_m + left / 2.0) * piece.direction;
+    return {wood_kg + hung_kg, wood_kg * woodAt.x + hung_kg * hungAt.x,
+            wood_kg * woodAt.y + hung_kg * hungAt.y}; // (L18)
+}
+
+Drag dragOf(const Piece& piece, const PieceDrag& drag, std::size_t bearing, double start_m)
+{
+    // Bare wood catches wind by its width, which tapers; a leafy body does evenly.
+    const double left = piece.length_m - start_m;
+    double share = left / piece.length_m;
+    double shift = start_m / 2.0;
+    if (piece.bare()) {
+        const double thick = piece.thick_m + (1.0 - share) * (piece.thin_m - piece.thick_m);
+        const auto middle = [&](double from, double length) {
+            return length * (from + 2.0 * piece.thin_m) / (3.0 * (from + piece.thin_m));
+        };
+        share *= (thick + piece.thin_m) / (piece.thick_m + piece.thin_m);
+        shift = start_m + middle(thick, left) - middle(piece.thick_m, piece.length_m);
+    }
+    const Vec3 at = drag.centre_m + shift * piece.direction;
+    const double force = share * drag.force_N[bearing];
+    return {force, force * at.x, force * at.y, force * at.z}; // (L18)
+}
+
+Vec3 momentAbout(const Weight& weight, Vec3 point_m)
+{
+    return {-kGravity_m_s2 * (weight.north_kgm - point_m.y * weight.mass_kg),
+            kGravity_m_s2 * (weight.east_kgm - point_m.x * weight.mass_kg), 0.0}; // (L19)
+}
+
+Vec3 momentAbout(const Drag& drag, Vec3 towards, Vec3 point_m)
+{
+    const Vec3 lever = Vec3{drag.east_Nm, drag.north_Nm, drag.up_Nm} - drag.force_N * point_m;
+    return cross(lever, towards); // (L19)
+}
+
+Peak worstStress(const Piece& piece, const Weight& weight, const DragSums& drag,
+                 const PerBearing& share)
+{
+    PerBearing stress{};
+    Peak peak;
+    for (const bool opposite : {false, true}) {
+        stresses(piece, weight, drag, share, opposite ? -1.0 : 1.0, stress);
+        for (std::size_t i = 0; i < kHalfTurn; ++i)
+            if (stress[i] > peak.stress_Pa)
+                peak = {stress[i], i, opposite};
+    }
+    return peak;
+}
+
+} // namespace model::load

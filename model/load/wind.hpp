@@ -1,0 +1,25 @@
+#pragma once
+
+#include "model/garden/place.hpp"
+
+namespace model::load {
+
+/// Density of dry air, kg/m3: pressure of the standard atmosphere at `altitude_m` (L1).
+[[nodiscard]] double airDensity_kg_m3(double altitude_m, double temperature_C = 15.0);
+
+/// A surface roughness category of ASCE 7-16, Table 26.11-1.
+struct Roughness {
+    double power{};            ///< alpha of the 3-second gust profile
+    double gradientHeight_m{}; ///< zg
+};
+inline constexpr Roughness kExposureB{7.0, 365.76};
+inline constexpr Roughness kExposureC{9.5, 274.32};
+inline constexpr Roughness kExposureD{11.5, 213.36};
+
+/// Velocity pressure exposure coefficient Kz of ASCE 7-16, Table 26.10-1 (L2); level below 15 ft.
+[[nodiscard]] double pressureExposure(Roughness roughness, double height_m);
+
+/// Gust at a height in the garden over the 3-second gust at 10 m in open country (L3).
+[[nodiscard]] double gustShare(Exposure exposure, double height_m);
+
+} // namespace model::load
