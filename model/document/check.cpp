@@ -11,6 +11,13 @@ std::string rounded(double value)
     return plain(std::round(value * 1000.0) / 1000.0);
 }
 
+std::string counted(std::size_t count, std::string_view one)
+{
+    std::string words = std::to_string(count);
+    (words += ' ') += one;
+    return count == 1 ? words : words + 's';
+}
+
 bool Check::fault(const Path& path, std::string found, std::string expected)
 {
     ++count_;
@@ -23,8 +30,10 @@ bool Check::within(const Path& path, double value, double low, double high, cons
 {
     if (value >= low && value <= high)
         return true;
+    // Limits that were worked out are told to the millimetre, never more than is allowed.
+    const double told = std::floor(high * 1000.0 + 1e-6) / 1000.0;
     return fault(path, plain(value),
-                 std::string(what) + " from " + plain(low) + " to " + plain(high));
+                 std::string(what) + " from " + plain(low) + " to " + plain(told));
 }
 
 bool Check::positive(const Path& path, double value, double high, const char* what)

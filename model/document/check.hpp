@@ -44,6 +44,9 @@ private:
 /// A measure worked out for a message: to the millimetre.
 [[nodiscard]] std::string rounded(double value);
 
+/// "1 station", "3 stations"
+[[nodiscard]] std::string counted(std::size_t count, std::string_view one);
+
 void checkTree(Check& check, const Path& path, const Tree& tree, std::set<std::string>& ids);
 /// The limbs of one tree, each by itself and as they grow from each other.
 void checkLimbs(Check& check, const Path& path, const std::vector<Limb>& limbs);

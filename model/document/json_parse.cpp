@@ -58,10 +58,10 @@ public:
     bool start_array(std::size_t) override { return open(JsonValue::Kind::list); }
     bool end_array() override { return close(); }
     bool key(string_t& name) override;
-    bool parse_error(std::size_t position, const std::string& lastToken,
+    bool parse_error(std::size_t position, const std::string&,
                      const nlohmann::detail::exception& error) override
     {
-        return refuse(syntaxFault(text_, position, lastToken, error.what()));
+        return refuse(syntaxFault(text_, position, error.what()));
     }
 
 private:

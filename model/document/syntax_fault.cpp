@@ -25,12 +25,12 @@ constexpr std::array kWordings{
     Wording{"'\\u'", "four hexadecimal digits after \\u"},
     Wording{"surrogate", "a whole character: \\uD800 to \\uDFFF only stand in pairs"},
     Wording{"invalid number", "a number such as 12, 0.5 or -3e2"},
-    Wording{"expected ']'", "a comma or a closing ]"},
-    Wording{"expected '}'", "a comma or a closing }"},
-    Wording{"expected ':'", "a colon after the field's name"},
-    Wording{"expected string literal", "a field's name in double quotes, and no comma before a "
-                                       "closing }"},
-    Wording{"expected end of input", "nothing more after the document"},
+    Wording{"; expected ']'", "a comma or a closing ]"},
+    Wording{"; expected '}'", "a comma or a closing }"},
+    Wording{"; expected ':'", "a colon after the field's name"},
+    Wording{"; expected string literal", "a field's name in double quotes, and no comma before a "
+                                         "closing }"},
+    Wording{"; expected end of input", "nothing more after the document"},
 };
 
 std::string_view expectedInstead(std::string_view complaint)
@@ -51,6 +51,25 @@ std::string lineAndColumn(std::string_view text, std::size_t offset)
     const auto characters = std::ranges::count_if(
         line, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; });
     return "line " + std::to_string(lines + 1) + ", column " + std::to_string(characters + 1);
+}
+
+/// The word or text that ends with the offending character, or that character alone.
+std::string_view offendingWord(std::string_view text, std::size_t offset)
+{
+    constexpr std::size_t kLongest = 30;
+    if (text[offset] == '"' && offset > 0) {
+        const auto opening = text.rfind('"', offset - 1);
+        if (opening != std::string_view::npos && offset - opening < kLongest)
+            return text.substr(opening + 1, offset - opening - 1);
+    }
+    const auto inWord = [](char c) {
+        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+               c == '+' || c == '-' || c == '.' || c == '_';
+    };
+    std::size_t start = offset;
+    while (start > 0 && offset - start < kLongest && inWord(text[start - 1]))
+        --start;
+    return text.substr(start, offset - start + 1);
 }
 
 std::string hexByte(char byte)
@@ -108,8 +127,7 @@ std::optional<Fault> unreadableText(std::string_view text)
     return std::nullopt;
 }
 
-Fault syntaxFault(std::string_view text, std::size_t read, std::string_view lastToken,
-                  std::string_view complaint)
+Fault syntaxFault(std::string_view text, std::size_t read, std::string_view complaint)
 {
     const std::size_t offset = std::min(read > 0 ? read - 1 : 0, text.size());
     if (const auto foreign = foreignByte(text, offset, complaint))
@@ -122,7 +140,8 @@ Fault syntaxFault(std::string_view text, std::size_t read, std::string_view last
         return {"", "NaN or infinity" + place, "a number"};
     if (offset >= text.size())
         return {"", "the end of the text" + place, std::string(expectedInstead(complaint))};
-    return {"", quoted(lastToken) + place, std::string(expectedInstead(complaint))};
+    return {"", quoted(offendingWord(text, offset)) + place,
+            std::string(expectedInstead(complaint))};
 }
 
 } // namespace model

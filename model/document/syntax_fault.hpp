@@ -13,9 +13,8 @@ namespace model {
 
 /// A parser's complaint in a gardener's words, with line and column.
 /// \param read       how many bytes it had read, the offending one included
-/// \param lastToken  the text it was looking at
 /// \param complaint  its message; only known phrases in it are used
-[[nodiscard]] Fault syntaxFault(std::string_view text, std::size_t read, std::string_view lastToken,
+[[nodiscard]] Fault syntaxFault(std::string_view text, std::size_t read,
                                 std::string_view complaint);
 
 } // namespace model

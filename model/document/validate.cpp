@@ -47,7 +47,7 @@ void checkLine(Check& check, const Path& path, const ElectricLine& line, Ids& id
     checkIdAndName(check, path, line, ids);
     const Path points = path / "path_m";
     if (line.path_m.size() < 2)
-        check.fault(points, std::to_string(line.path_m.size()) + " points",
+        check.fault(points, counted(line.path_m.size(), "point"),
                     "at least two points along the wire");
     check.atMost(points, line.path_m.size(), limits::kCorners, "points");
     for (std::size_t i = 0; i < line.path_m.size(); ++i) {

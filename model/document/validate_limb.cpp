@@ -30,7 +30,7 @@ bool checkStation(Check& check, const Path& path, const Station& station)
 bool checkStations(Check& check, const Path& path, const std::vector<Station>& stations)
 {
     if (stations.size() < 2)
-        return check.fault(path, std::to_string(stations.size()) + " stations",
+        return check.fault(path, counted(stations.size(), "station"),
                            "at least two: the union and the tip");
     bool good = check.atMost(path, stations.size(), limits::kStations, "stations");
     for (std::size_t i = 0; i < stations.size(); ++i)

@@ -69,8 +69,8 @@ void checkUnion(Check& check, const Path& path, const Limb& limb, const Limb& pa
                         rounded(there.diameter_m) + " m there");
 }
 
-/// The limbs that don't grow from the trunk in the end go round in a circle; the first is told.
-void checkCircle(Check& check, const Path& path, const Limbs& all)
+/// Limbs that don't grow from the trunk in the end go round in a circle; the first is told.
+bool checkCircle(Check& check, const Path& path, const Limbs& all)
 {
     for (std::size_t i = 0; i < all.limbs.size(); ++i) {
         std::string round = quoted(all.limbs[i].id);
@@ -79,36 +79,35 @@ void checkCircle(Check& check, const Path& path, const Limbs& all)
             round += " from " + quoted(all.limbs[up].id);
             up = all.parentOf(up);
         }
-        if (up == i) {
-            const Path limb = path / i;
-            check.fault(limb / "parent", round + " from " + quoted(all.limbs[i].id),
-                        "limbs that grow from the trunk, not from each other in a circle");
-            return;
-        }
+        const Path limb = path / i;
+        if (up == i)
+            return check.fault(limb / "parent", round + " from " + quoted(all.limbs[i].id),
+                               "limbs that grow from the trunk, not from each other in a circle");
     }
+    return true;
 }
 
-void checkParents(Check& check, const Path& path, const Limbs& all)
+/// One trunk, and every other limb grows from it in the end.
+bool checkParents(Check& check, const Path& path, const Limbs& all)
 {
+    bool good = true;
     std::size_t trunk = kNoLimb;
     for (std::size_t i = 0; i < all.limbs.size(); ++i) {
-        const auto& limb = all.limbs[i];
-        const Path here = path / i;
-        const std::size_t parent = all.parentOf(i);
-        if (!limb.parent && trunk != kNoLimb)
-            check.fault(here / "parent", "nothing",
-                        "the id of the limb it grows from: the trunk is " +
-                            quoted(all.limbs[trunk].id) + " already");
-        else if (!limb.parent)
-            checkTrunk(check, here, all.limbs[trunk = i], all.good[i]);
-        else if (parent == kNoLimb)
-            check.fault(here / "parent", quoted(*limb.parent), "the id of a limb of this tree");
-        else if (all.good[i] && all.good[parent] && parent != i)
-            checkUnion(check, here, limb, all.limbs[parent]);
+        const auto& parent = all.limbs[i].parent;
+        const Path limb = path / i;
+        if (parent && all.parentOf(i) == kNoLimb)
+            good = check.fault(limb / "parent", quoted(*parent), "the id of a limb of this tree");
+        else if (!parent && trunk != kNoLimb)
+            good = check.fault(limb / "parent", "nothing",
+                               "the id of the limb it grows from: the trunk is " +
+                                   quoted(all.limbs[trunk].id) + " already");
+        else if (!parent)
+            trunk = i;
     }
     if (trunk == kNoLimb)
-        check.fault(path, "no limb without a parent", "one trunk: the limb that has no parent");
-    checkCircle(check, path, all);
+        good =
+            check.fault(path, "no limb without a parent", "one trunk: the limb that has no parent");
+    return checkCircle(check, path, all) && good;
 }
 
 } // namespace
@@ -129,7 +128,16 @@ void checkLimbs(Check& check, const Path& path, const std::vector<Limb>& limbs)
         all.byId.emplace(limbs[i].id, i);
         all.good.push_back(checkLimb(check, limb, limbs[i]));
     }
-    checkParents(check, path, all);
+    if (!checkParents(check, path, all))
+        return;
+    for (std::size_t i = 0; i < limbs.size(); ++i) {
+        const Path limb = path / i;
+        const std::size_t parent = all.parentOf(i);
+        if (parent == kNoLimb)
+            checkTrunk(check, limb, limbs[i], all.good[i]);
+        else if (all.good[i] && all.good[parent])
+            checkUnion(check, limb, limbs[i], limbs[parent]);
+    }
 }
 
 } // namespace model

@@ -81,11 +81,16 @@ std::optional<std::string> polygonFault(const Polygon& outline)
 {
     if (outline.size() < 3)
         return "needs at least three corners";
+    constexpr double kNoArea_m2 = 1e-6;
     const auto polygon = toBoost(outline);
-    if (bg::area(polygon) < 1e-6)
+    BgPolygon hull; // an outline that crosses itself may have no net area either
+    bg::convex_hull(polygon, hull);
+    if (bg::area(hull) < kNoArea_m2)
         return "has no area";
     if (bg::intersects(polygon)) // the one-argument form asks for self-intersections
         return "has edges that cross";
+    if (bg::area(polygon) < kNoArea_m2)
+        return "has no area";
     return std::nullopt;
 }
 
