@@ -24,8 +24,8 @@ std::vector<Cut> cutsOf(const advice::Suggestion& suggestion)
     return cuts;
 }
 
-TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Species& species,
-                          const Question& question, double gust_m_s,
+TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                          const Species& species, const Question& question, double gust_m_s,
                           const std::atomic<bool>* cancel)
 {
     // A crop hangs while there are leaves; half of them is taken as in leaf for wind and weight.
@@ -35,7 +35,7 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Species&
     const load::Conditions still{.gust_m_s = 0.0, .inLeaf = windy.inLeaf, .inFruit = windy.inFruit};
     TreeAssessment result;
     result.tree = tree.id;
-    result.foliation = foliate(tree, species);
+    result.foliation = foliation;
     const auto loadOf = [&](const Tree& standing, const load::Conditions& conditions) {
         return load::treeLoad(standing, result.foliation, species, garden.place, garden.exposure,
                               conditions);
@@ -64,21 +64,21 @@ Assessment assess(const Garden& garden, const Tables& tables, const Question& qu
     Assessment assessment;
     assessment.question = question;
     assessment.gust_m_s = question.gust_m_s.value_or(garden.designGust_m_s);
+    const auto foliations = light::foliations(garden, tables);
     Garden after = garden;
     for (std::size_t i = 0; i < garden.trees.size() && !stopped(cancel); ++i) {
         const auto& tree = garden.trees[i];
         if (!onlyTree.empty() && tree.id != onlyTree)
             continue;
-        assessment.trees.push_back(assessTree(garden, tree, speciesOf(tree, tables), question,
-                                              assessment.gust_m_s, cancel));
+        assessment.trees.push_back(assessTree(garden, tree, foliations[i], speciesOf(tree, tables),
+                                              question, assessment.gust_m_s, cancel));
         after.trees[i] = advice::afterCuts(tree, cutsOf(assessment.trees.back().suggestion));
     }
-    if (stopped(cancel))
-        return assessment;
-    const auto sketched = light::foliations(garden, tables); // a cut tree keeps its leaf per volume
-    assessment.sun = light::plantingSun(garden, sketched, tables, question.date);
+    // What stays keeps the leaf it was drawn with: cutting one limb doesn't thin another.
     if (!stopped(cancel))
-        assessment.sunAfter = light::plantingSun(after, sketched, tables, question.date);
+        assessment.sun = light::plantingSun(garden, foliations, tables, question.date);
+    if (!stopped(cancel))
+        assessment.sunAfter = light::plantingSun(after, foliations, tables, question.date);
     return assessment;
 }
 
