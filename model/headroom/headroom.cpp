@@ -1,0 +1,202 @@
+#include "model/headroom/headroom.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace model::headroom {
+namespace {
+
+// Good to a tenth of a millimetre along an edge of any garden's size.
+constexpr double kAlongEdge_m = 1e-4;
+
+/// The stretch of an edge, as shares of it, over which the curtain lies: a segment meets a convex
+/// outline in one stretch. Found on the outline's defining shape, a row of equal discs.
+std::optional<Interval> underCurtain(const Curtain& curtain, Point2 from, Point2 to)
+{
+    const Vec3 start{from.x, from.y, 0.0};
+    const Point2 run = to - from;
+    const double length = norm(run);
+    if (length <= 0.0)
+        return std::nullopt;
+    const Curtain flat{
+        {curtain.a.x, curtain.a.y, 0.0}, {curtain.b.x, curtain.b.y, 0.0}, curtain.radius_m, 0.0};
+    const auto inside = chord(flat, start, {run.x / length, run.y / length, 0.0});
+    if (!inside || inside->from >= length)
+        return std::nullopt;
+    return Interval{inside->from / length, std::min(1.0, inside->to / length)};
+}
+
+double heightOr(const Curtain& curtain, Point2 at, double otherwise)
+{
+    return undersideHeight_m(curtain, at).value_or(otherwise);
+}
+
+/// Least height of the underside along an edge. The underside is convex along any line, so a
+/// golden section search closes in on the one least value.
+std::optional<LowPoint> lowestAlong(const Curtain& curtain, Point2 from, Point2 to)
+{
+    const auto under = underCurtain(curtain, from, to);
+    if (!under)
+        return std::nullopt;
+    const double rim = std::max(curtain.a.z, curtain.b.z) - curtain.hang_m; // never below it
+    const auto at = [&](double t) { return from + t * (to - from); };
+    const auto height = [&](double t) { return heightOr(curtain, at(t), rim); };
+    const double golden = (std::sqrt(5.0) - 1.0) / 2.0;
+    double low = under->from;
+    double high = under->to;
+    const double fine = kAlongEdge_m / std::max(kAlongEdge_m, norm(to - from));
+    while (high - low > fine) {
+        const double left = high - golden * (high - low);
+        const double right = low + golden * (high - low);
+        (height(left) <= height(right) ? high : low) = height(left) <= height(right) ? right : left;
+    }
+    LowPoint best{height((low + high) / 2.0), at((low + high) / 2.0)};
+    for (const double end : {under->from, under->to})
+        if (height(end) < best.height_m)
+            best = {height(end), at(end)};
+    return best;
+}
+
+/// Where on plan the curtain is lowest. A level curtain is as low all along: its middle stands
+/// for it, and the edges of the strip do the rest.
+Point2 lowestPlace(const Curtain& curtain)
+{
+    return curtain.a.z == curtain.b.z ? plan(between(curtain.a, curtain.b, 0.5))
+                                      : plan(lowestPoint(curtain));
+}
+
+Polygon inTreeFrame(const Polygon& outline, Point2 tree)
+{
+    Polygon moved = outline;
+    for (auto& corner : moved)
+        corner = corner - tree;
+    return moved;
+}
+
+void lower(std::optional<LowPoint>& lowest, const std::optional<LowPoint>& other)
+{
+    if (other && (!lowest || other->height_m < lowest->height_m))
+        lowest = other;
+}
+
+/// Lowest of everything a limb has over a strip, with and without its hanging shoots.
+struct LimbLow {
+    std::optional<LowPoint> all;
+    std::optional<LowPoint> withoutShoots;
+};
+
+LimbLow limbLow(const Tree& tree, std::size_t limb, const std::vector<LeafyBody>& bodies,
+                const Polygon& strip)
+{
+    LimbLow low;
+    for (const auto& wood : woodSolids(tree.limbs[limb]))
+        lower(low.all, lowestOver(wood, strip));
+    low.withoutShoots = low.all;
+    for (const auto& body : bodies) {
+        if (body.limb != limb)
+            continue;
+        lower(low.all, lowestOver(body.solid, strip));
+        Curtain bare = body.solid;
+        bare.hang_m = 0.0;
+        lower(low.withoutShoots, lowestOver(bare, strip));
+    }
+    return low;
+}
+
+double overhang_m2(const Tree& tree, const std::vector<LeafyBody>& bodies, const Polygon& strip)
+{
+    std::vector<Polygon> outlines;
+    for (const auto& body : bodies)
+        outlines.push_back(footprint(body.solid));
+    for (const auto& limb : tree.limbs)
+        for (const auto& wood : woodSolids(limb))
+            outlines.push_back(footprint(wood));
+    return area_m2(intersect(unite(outlines), toRegion(strip)));
+}
+
+StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, const Strip& strip)
+{
+    const auto outline = inTreeFrame(strip.outline_m, tree.position_m);
+    StripHeadroom result;
+    result.strip = strip.id;
+    result.needed_m = neededHeadroom_m(strip);
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
+        const auto low = limbLow(tree, limb, bodies, outline);
+        if (!low.all)
+            continue;
+        if (!result.height_m || low.all->height_m < *result.height_m) {
+            result.height_m = low.all->height_m;
+            result.lowestAt_m = low.all->at_m + tree.position_m;
+        }
+        if (low.all->height_m >= result.needed_m)
+            continue;
+        const bool shootsOnly =
+            !low.withoutShoots || low.withoutShoots->height_m >= result.needed_m;
+        result.blame.push_back(
+            {tree.limbs[limb].id, low.all->height_m, shootsOnly, low.all->at_m + tree.position_m});
+    }
+    std::ranges::stable_sort(result.blame, {}, &LowPart::height_m);
+    if (!result.height_m)
+        return result;
+    result.shortfall_m = std::max(0.0, result.needed_m - *result.height_m);
+    result.overhang_m2 = overhang_m2(tree, bodies, outline);
+    return result;
+}
+
+} // namespace
+
+UsualHeadroom usualHeadroom(StripUse use)
+{
+    switch (use) {
+    case StripUse::path:
+        return {2.4,
+                "municipal codes for footways, 7-10 ft, mostly 8 ft (Miamisburg OH, Vermillion "
+                "SD 90.79, Ankeny IA 166, Clive IA)"};
+    case StripUse::mower:
+        return {2.1, "common practice, no source: a person walking upright with a hand to spare"};
+    case StripUse::rideOnMower:
+        return {2.3, "common practice, no source: the driver's seated height and a margin"};
+    case StripUse::drive:
+        return {3.0, "common practice, no source, for cars (2.4-3.0 m); lorries and fire engines "
+                     "need 4.1 m (IFC 503.2.1, 13 ft 6 in, from memory)"};
+    case StripUse::seat:
+        return {2.1, "common practice, no source: as for a path, without the margin"};
+    case StripUse::play:
+        return {2.1, "US CPSC playground handbook and ASTM F1487, 84 in above platforms and seats; "
+                     "from memory"};
+    case StripUse::road:
+        return {5.2, "UK highways practice, 5.05-5.3 m (Windsor & Maidenhead tree strategy: 5.3); "
+                     "US codes 12-16 ft"};
+    case StripUse::other:
+        break;
+    }
+    return {2.1, "common practice, no source"};
+}
+
+double neededHeadroom_m(const Strip& strip)
+{
+    return strip.headroom_m.value_or(usualHeadroom(strip.use).height_m);
+}
+
+std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree)
+{
+    const auto bodies = leafyBodies(tree);
+    std::vector<StripHeadroom> all;
+    for (const auto& strip : garden.strips)
+        all.push_back(overStrip(tree, bodies, strip));
+    return all;
+}
+
+std::optional<LowPoint> lowestOver(const Curtain& curtain, const Polygon& strip)
+{
+    const Point2 place = lowestPlace(curtain);
+    if (covers(strip, place))
+        return LowPoint{*undersideHeight_m(curtain, place), place};
+    std::optional<LowPoint> lowest;
+    for (std::size_t i = 0; i < strip.size(); ++i)
+        lower(lowest, lowestAlong(curtain, strip[i], strip[(i + 1) % strip.size()]));
+    return lowest;
+}
+
+} // namespace model::headroom
