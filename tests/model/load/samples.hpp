@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <random>
 #include <string>
 
 namespace model::load {
@@ -79,6 +80,50 @@ inline void hangOnTip(Tree& tree, double mass_kg)
                           length_m(beam));
     thread.fruit_kg = mass_kg;
     tree.limbs.push_back(thread);
+}
+
+/// A spreading tree drawn at random: a stem, `scaffolds` leafy limbs that arch outwards in four
+/// stretches, each with `laterals` of its own.
+inline Tree spreading(unsigned seed, int scaffolds, int laterals, double hanging_m = 0.0)
+{
+    std::mt19937 random(seed);
+    const auto between = [&random](double low, double high) {
+        return low + (high - low) * (static_cast<double>(random()) / 4294967296.0);
+    };
+    Tree tree = cantilever(straight("stem", {0, 0, 0}, {0, 0, 3.5}, 0.40, 0.30));
+    for (int i = 0; i < scaffolds; ++i) {
+        const double at = between(2.0, 3.5);
+        Vec3 place{0, 0, at};
+        double heading = 2.0 * std::numbers::pi * (i + between(-0.3, 0.3)) / scaffolds;
+        double slope = between(0.5, 1.2);
+        const double thick = between(0.10, 0.18);
+        Limb limb = growing(straight(std::to_string(i), place, place, thick, thick), "stem", at);
+        limb.stations.pop_back();
+        for (int s = 1; s <= 4; ++s) {
+            const double step = between(0.8, 1.4);
+            place += step * Vec3{std::cos(slope) * std::sin(heading),
+                                 std::cos(slope) * std::cos(heading), std::sin(slope)};
+            limb.stations.push_back({place, thick * (1.0 - 0.18 * s), {}});
+            slope -= between(0.0, 0.3);
+            heading += between(-0.2, 0.2);
+        }
+        limb = leafy(limb, 1.5, between(0.5, 0.9), hanging_m);
+        for (int k = 0; k < laterals; ++k) {
+            const double along = 1.2 + 2.5 * k / laterals;
+            const auto joint = axisPoint(limb, along);
+            const double turn = heading + (k % 2 == 0 ? 0.8 : -0.8);
+            const Vec3 tip =
+                joint.position_m +
+                between(1.0, 2.0) * Vec3{std::sin(turn), std::cos(turn), between(0.0, 0.6)};
+            tree.limbs.push_back(
+                leafy(growing(straight(limb.id + std::string(1, static_cast<char>('a' + k)),
+                                       joint.position_m, tip, 0.45 * joint.diameter_m, 0.02),
+                              limb.id, along),
+                      0.4, between(0.35, 0.6), hanging_m));
+        }
+        tree.limbs.push_back(limb);
+    }
+    return tree;
 }
 
 /// Turns a tree about its stem, clockwise from above.
