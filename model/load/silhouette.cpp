@@ -153,51 +153,52 @@ void widen(Interval& whole, Interval part)
 
 } // namespace
 
-std::optional<Interval> coveredStretch(const Curtain& curtain, Vec3 across, double height_m)
+FlatCurtain::FlatCurtain(const Curtain& curtain, Vec3 across)
+    : u_(dot(curtain.a, across)), z_(curtain.a.z), radius_(curtain.radius_m), hang_(curtain.hang_m)
 {
-    // Seen flat: a row of centres (u, z) from p to q, let down by the hang, thickened by r.
-    const double r = curtain.radius_m;
-    const double h = curtain.hang_m;
-    double pu = dot(curtain.a, across);
-    double qu = dot(curtain.b, across);
-    double pz = curtain.a.z;
-    double qz = curtain.b.z;
-    if (pu > qu) {
-        std::swap(pu, qu);
-        std::swap(pz, qz);
+    double end = dot(curtain.b, across);
+    rise_ = curtain.b.z - z_;
+    if (u_ > end) {
+        std::swap(u_, end);
+        z_ = curtain.b.z;
+        rise_ = -rise_;
     }
-    const double du = qu - pu;
-    const double dz = qz - pz;
+    run_ = end - u_;
+    level_ = std::abs(rise_) < 1e-12;
+    perRise_ = level_ ? 0.0 : 1.0 / rise_;
+    lift_ = level_ ? 0.0 : radius_ * run_ / std::sqrt(run_ * run_ + rise_ * rise_);
+}
+
+double FlatCurtain::reach(double t, double height_m) const
+{
+    const double above = height_m - (z_ + t * rise_);
+    const double off = std::max({0.0, above, -above - hang_});
+    return std::sqrt(std::max(0.0, radius_ * radius_ - off * off));
+}
+
+std::optional<Interval> FlatCurtain::covered(double height_m) const
+{
+    const double above = height_m - z_;
+    if (level_) {
+        if (above > radius_ || above < -hang_ - radius_)
+            return std::nullopt;
+        const double both = reach(0.0, height_m);
+        return Interval{u_ - both, u_ + run_ + both};
+    }
     // The centres near enough to the line to reach it.
-    double first = 0.0;
-    double last = 1.0;
-    if (std::abs(dz) < 1e-12) {
-        if (height_m > pz + r || height_m < pz - h - r)
-            return std::nullopt;
-    } else {
-        const double t1 = (height_m - r - pz) / dz;
-        const double t2 = (height_m + r + h - pz) / dz;
-        first = std::max(0.0, std::min(t1, t2));
-        last = std::min(1.0, std::max(t1, t2));
-        if (first > last)
-            return std::nullopt;
-    }
-    const auto reach = [&](double t) {
-        const double z = pz + t * dz;
-        const double off = std::max({0.0, height_m - z, z - h - height_m});
-        return std::sqrt(std::max(0.0, r * r - off * off));
-    };
-    double right = last;
-    double left = first;
-    if (std::abs(dz) >= 1e-12) {
-        // The far ends lie where the outline's edge, parallel to the row, meets the line.
-        const double lift = r * du / std::hypot(du, dz);
-        const double top = (height_m - pz - lift) / dz;
-        const double bottom = (height_m - pz + h + lift) / dz;
-        right = std::clamp(dz > 0.0 ? bottom : top, first, last);
-        left = std::clamp(dz > 0.0 ? top : bottom, first, last);
-    }
-    return Interval{pu + left * du - reach(left), pu + right * du + reach(right)};
+    const double t1 = (above - radius_) * perRise_;
+    const double t2 = (above + radius_ + hang_) * perRise_;
+    const double first = std::max(0.0, std::min(t1, t2));
+    const double last = std::min(1.0, std::max(t1, t2));
+    if (first > last)
+        return std::nullopt;
+    // The far ends lie where the outline's edge, parallel to the row of centres, meets the line.
+    const double top = std::clamp((above - lift_) * perRise_, first, last);
+    const double bottom = std::clamp((above + hang_ + lift_) * perRise_, first, last);
+    const double left = rise_ > 0.0 ? top : bottom;
+    const double right = rise_ > 0.0 ? bottom : top;
+    return Interval{u_ + left * run_ - reach(left, height_m),
+                    u_ + right * run_ + reach(right, height_m)};
 }
 
 Silhouettes::Silhouettes(const Tree& tree, const LimbOrder& order,
@@ -271,9 +272,10 @@ void Silhouettes::reach(std::size_t limb)
 void Silhouettes::draw(const Drawn& drawn, Vec3 across, std::size_t firstLine,
                        std::vector<Spans>& onto, double& single_m)
 {
+    const FlatCurtain seen(drawn.solid, across);
     for (std::size_t line = drawn.first; line < drawn.last; ++line) {
         const double height = bottom_m_ + (static_cast<double>(line) + 0.5) * spacing_m_;
-        const auto span = coveredStretch(drawn.solid, across, height);
+        const auto span = seen.covered(height);
         if (!span)
             continue;
         single_m += span->to - span->from;
@@ -296,37 +298,40 @@ void Silhouettes::drawOwn(std::size_t limb, Vec3 across)
     }
     for (const auto& part : outlines_[limb].wood)
         draw(part, across, rows.first, rows.wood, rows.woodSingle_m);
+    rows.leafUnited_m = rows.woodShown_m = 0.0;
+    for (std::size_t line = 0; line < rows.leaf.size(); ++line)
+        hideWood(rows, line);
 }
 
 void Silhouettes::add(Rows& whole, const Rows& part)
 {
     const std::size_t offset = part.first - whole.first;
     for (std::size_t line = 0; line < part.leaf.size(); ++line) {
-        if (!part.leaf[line].empty()) {
-            unite(whole.leaf[line + offset], part.leaf[line], scratch_);
-            whole.leaf[line + offset].swap(scratch_);
-        }
-        if (!part.wood[line].empty()) {
-            unite(whole.wood[line + offset], part.wood[line], scratch_);
-            whole.wood[line + offset].swap(scratch_);
-        }
+        auto& leaf = whole.leaf[line + offset];
+        auto& wood = whole.wood[line + offset];
+        if (part.leaf[line].empty() && part.wood[line].empty())
+            continue;
+        whole.leafUnited_m -= totalLength(leaf);
+        whole.woodShown_m -= totalLength(wood);
+        unite(leaf, part.leaf[line], scratch_);
+        leaf.swap(scratch_);
+        unite(wood, part.wood[line], scratch_);
+        wood.swap(scratch_);
+        hideWood(whole, line + offset);
     }
     whole.leafSingle_m += part.leafSingle_m;
     whole.woodSingle_m += part.woodSingle_m;
     whole.leafSingle_m2 += part.leafSingle_m2;
 }
 
-void Silhouettes::hideWood(Rows& rows)
+void Silhouettes::hideWood(Rows& rows, std::size_t line)
 {
-    rows.leafUnited_m = rows.woodShown_m = 0.0;
-    for (std::size_t line = 0; line < rows.leaf.size(); ++line) {
-        rows.leafUnited_m += totalLength(rows.leaf[line]);
-        if (rows.wood[line].empty())
-            continue;
-        subtract(rows.wood[line], rows.leaf[line], scratch_);
-        rows.wood[line].swap(scratch_);
-        rows.woodShown_m += totalLength(rows.wood[line]);
-    }
+    rows.leafUnited_m += totalLength(rows.leaf[line]);
+    if (rows.wood[line].empty())
+        return;
+    subtract(rows.wood[line], rows.leaf[line], scratch_);
+    rows.wood[line].swap(scratch_);
+    rows.woodShown_m += totalLength(rows.wood[line]);
 }
 
 Visible Silhouettes::seen(const Rows& rows)
@@ -344,13 +349,11 @@ void Silhouettes::lookAlong(double bearing_deg)
     for (auto limb = order_.rootFirst.rbegin(); limb != order_.rootFirst.rend(); ++limb) {
         auto& rows = rows_[*limb];
         drawOwn(*limb, across);
-        hideWood(rows);
         auto knot = firstVisible_[*limb];
         visible_[knot] = seen(rows);
         const auto& children = order_.children[*limb];
         for (auto child = children.rbegin(); child != children.rend(); ++child) {
             add(rows, rows_[*child]);
-            hideWood(rows);
             visible_[++knot] = seen(rows);
         }
     }

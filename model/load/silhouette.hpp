@@ -16,6 +16,29 @@ struct Visible {
     double woodShare{1.0}; ///< share of their bare wood that shows outside that outline
 };
 
+/// A curtain seen along a level direction: an upright row of centres thickened by its radius.
+class FlatCurtain {
+public:
+    /// \param across  level, square to the direction of sight, of length one
+    FlatCurtain(const Curtain& curtain, Vec3 across);
+
+    /// The stretch of a level line that it covers, along `across`; nothing if it doesn't meet the
+    /// line. Closed form.
+    [[nodiscard]] std::optional<Interval> covered(double height_m) const;
+
+private:
+    [[nodiscard]] double reach(double t, double height_m) const;
+    double u_{}; ///< the left end of the row of centres
+    double z_{};
+    double run_{}; ///< from there to its right end, >= 0
+    double rise_{};
+    double radius_{};
+    double hang_{};
+    bool level_{};
+    double perRise_{};
+    double lift_{}; ///< how far above a centre the outline's sloping edge touches its circle
+};
+
 /// The outlines of a tree's limbs as seen along level directions.
 ///
 /// Upright distance is cut by level lines. On each the stretch that a leafy body covers is known
@@ -71,7 +94,7 @@ private:
               double& single_m);
     void drawOwn(std::size_t limb, Vec3 across);
     void add(Rows& whole, const Rows& part);
-    void hideWood(Rows& rows);
+    void hideWood(Rows& rows, std::size_t line);
     [[nodiscard]] static Visible seen(const Rows& rows);
 
     const LimbOrder& order_;
@@ -83,10 +106,5 @@ private:
     double spacing_m_{1.0};
     Spans scratch_;
 };
-
-/// The stretch of a level line that a curtain covers, seen along a level direction: from and to
-/// along `across`, which is level and square to that direction. Closed form.
-[[nodiscard]] std::optional<Interval> coveredStretch(const Curtain& curtain, Vec3 across,
-                                                     double height_m);
 
 } // namespace model::load

@@ -118,7 +118,7 @@ TEST(Silhouette, LeavesHideTheWoodBehindThem)
 }
 
 // Brute force: the stretch by closed form against the outline tested point by point.
-TEST(CoveredStretch, AgreesWithPointsTestedOneByOne)
+TEST(FlatCurtain, AgreesWithPointsTestedOneByOne)
 {
     const std::vector<Curtain> shapes{{{0, 0, 2}, {2, 1, 3}, 0.5, 0.0},
                                       {{0, 0, 3}, {2, 1, 2.2}, 0.4, 1.1},
@@ -136,7 +136,7 @@ TEST(CoveredStretch, AgreesWithPointsTestedOneByOne)
                     low = std::min(low, u);
                     high = std::max(high, u);
                 }
-            const auto stretch = coveredStretch(shape, across, z);
+            const auto stretch = FlatCurtain(shape, across).covered(z);
             if (!stretch) {
                 EXPECT_LE(high - low, 0.05) << z;
                 continue;
