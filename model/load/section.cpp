@@ -40,7 +40,8 @@ Section openSection(double diameter_m, double wall_m, double opening_rad)
     const double towards =
         fourths * (arc / 2.0 - std::sin(opening_rad) / 2.0) - area * centre * centre;
     const double across = fourths * (arc / 2.0 + std::sin(opening_rad) / 2.0);
-    const double reachTowards = std::max(outer * std::cos(half) - centre, outer + centre);
+    const double lip = (half <= kPi / 2.0 ? outer : inner) * std::cos(half);
+    const double reachTowards = std::max(lip - centre, outer + centre);
     const double reachAcross = half <= kPi / 2.0 ? outer : outer * std::sin(half);
     const double bending = std::min(towards / reachTowards, across / reachAcross);
     if (opening_rad <= 0.0)
