@@ -156,8 +156,8 @@ private:
         const double cut_m = axisPoint(whole, at_m).diameter_m;
         const double lateral_m = tree_.limbs[lateral].stations.front().diameter_m;
         if (at_m <= 0.0 || at_m >= length || lateral_m < kLateralLeast * cut_m ||
-            thickerTwinAt(limb, lateral))
-            return;
+            thickerTwinAt(limb, lateral) || leaf_m2_[lateral] <= 0.0)
+            return; // a lateral without a leaf, dead or bare, can't take over
         const auto stay = howToStay(part(whole, 0.0, at_m), foliation_, goals_);
         if (!stay)
             return;
