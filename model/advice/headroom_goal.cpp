@@ -57,7 +57,9 @@ bool below(const Curtain& solid, const HeadroomGoal& goal)
 /// True if any wood or leaf of the limb is too low over the goal's strip.
 bool blocks(const Limb& limb, const HeadroomGoal& goal)
 {
-    return std::ranges::any_of(woodSolids(limb), [&](const auto& s) { return below(s, goal); }) ||
+    const bool walkedRound = !limb.parent && goal.stemStandsIn;
+    return (!walkedRound &&
+            std::ranges::any_of(woodSolids(limb), [&](const auto& s) { return below(s, goal); })) ||
            std::ranges::any_of(bodiesOf(limb), [&](const auto& b) { return below(b.solid, goal); });
 }
 
@@ -234,9 +236,10 @@ std::vector<HeadroomGoal> headroomGoals(const Garden& garden, const Tree& tree)
 {
     std::vector<HeadroomGoal> goals;
     for (const auto& strip : garden.strips) {
-        HeadroomGoal goal{strip.outline_m, headroom::neededHeadroom_m(strip)};
+        HeadroomGoal goal{strip.outline_m, headroom::neededHeadroom_m(strip), false};
         for (auto& corner : goal.outline_m)
             corner = corner - tree.position_m;
+        goal.stemStandsIn = headroom::stemStandsIn(tree, goal.outline_m);
         goals.push_back(std::move(goal));
     }
     return goals;

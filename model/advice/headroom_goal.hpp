@@ -12,6 +12,7 @@ namespace model::advice {
 struct HeadroomGoal {
     Polygon outline_m;
     double height_m{};
+    bool stemStandsIn{}; ///< the stem's own wood is walked round (headroom::stemStandsIn)
 };
 
 /// The strips of a garden as goals for one tree.

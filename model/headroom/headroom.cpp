@@ -1,8 +1,9 @@
 #include "model/headroom/headroom.hpp"
 
+#include "model/geometry/segment.hpp"
+
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace model::headroom {
 namespace {
@@ -80,39 +81,41 @@ void lower(std::optional<LowPoint>& lowest, const std::optional<LowPoint>& other
         lowest = other;
 }
 
-/// Lowest of everything a limb has over a strip, with and without its hanging shoots.
-struct LimbLow {
-    std::optional<LowPoint> all;
+/// What one limb has over a strip.
+struct LimbOver {
+    std::optional<LowPoint> lowest;
     std::optional<LowPoint> withoutShoots;
+    std::vector<Polygon> outlines; ///< on plan, of the wood and leaf that are over the strip
+
+    void add(const Curtain& solid, const Polygon& strip)
+    {
+        const auto low = lowestOver(solid, strip);
+        if (!low)
+            return;
+        outlines.push_back(footprint(solid));
+        lower(lowest, low);
+        if (solid.hang_m == 0.0)
+            return lower(withoutShoots, low);
+        Curtain bare = solid;
+        bare.hang_m = 0.0;
+        lower(withoutShoots, lowestOver(bare, strip));
+    }
 };
 
-LimbLow limbLow(const Tree& tree, std::size_t limb, const std::vector<LeafyBody>& bodies,
-                const Polygon& strip)
+LimbOver limbOver(const Tree& tree, std::size_t limb, const std::vector<LeafyBody>& bodies,
+                  const Polygon& strip)
 {
-    LimbLow low;
-    for (const auto& wood : woodSolids(tree.limbs[limb]))
-        lower(low.all, lowestOver(wood, strip));
-    low.withoutShoots = low.all;
-    for (const auto& body : bodies) {
-        if (body.limb != limb)
-            continue;
-        lower(low.all, lowestOver(body.solid, strip));
-        Curtain bare = body.solid;
-        bare.hang_m = 0.0;
-        lower(low.withoutShoots, lowestOver(bare, strip));
-    }
-    return low;
-}
-
-double overhang_m2(const Tree& tree, const std::vector<LeafyBody>& bodies, const Polygon& strip)
-{
-    std::vector<Polygon> outlines;
+    LimbOver over;
+    const bool walkedRound = !tree.limbs[limb].parent && stemStandsIn(tree, strip);
+    if (!walkedRound)
+        for (const auto& wood : woodSolids(tree.limbs[limb]))
+            over.add(wood, strip);
     for (const auto& body : bodies)
-        outlines.push_back(footprint(body.solid));
-    for (const auto& limb : tree.limbs)
-        for (const auto& wood : woodSolids(limb))
-            outlines.push_back(footprint(wood));
-    return area_m2(intersect(unite(outlines), toRegion(strip)));
+        if (body.limb == limb)
+            over.add(body.solid, strip);
+    if (over.lowest) // round ends of wood reach a little into the ground
+        over.lowest->height_m = std::max(0.0, over.lowest->height_m);
+    return over;
 }
 
 StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, const Strip& strip)
@@ -121,26 +124,27 @@ StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, 
     StripHeadroom result;
     result.strip = strip.id;
     result.needed_m = neededHeadroom_m(strip);
+    std::vector<Polygon> shade;
     for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
-        const auto low = limbLow(tree, limb, bodies, outline);
-        if (!low.all)
+        const auto over = limbOver(tree, limb, bodies, outline);
+        if (!over.lowest)
             continue;
-        if (!result.height_m || low.all->height_m < *result.height_m) {
-            result.height_m = low.all->height_m;
-            result.lowestAt_m = low.all->at_m + tree.position_m;
+        shade.insert(shade.end(), over.outlines.begin(), over.outlines.end());
+        const LowPart part{tree.limbs[limb].id, over.lowest->height_m,
+                           !over.withoutShoots || over.withoutShoots->height_m >= result.needed_m,
+                           over.lowest->at_m + tree.position_m};
+        if (!result.height_m || part.height_m < *result.height_m) {
+            result.height_m = part.height_m;
+            result.lowestAt_m = part.at_m;
         }
-        if (low.all->height_m >= result.needed_m)
-            continue;
-        const bool shootsOnly =
-            !low.withoutShoots || low.withoutShoots->height_m >= result.needed_m;
-        result.blame.push_back(
-            {tree.limbs[limb].id, low.all->height_m, shootsOnly, low.all->at_m + tree.position_m});
+        if (part.height_m < result.needed_m)
+            result.blame.push_back(part);
     }
     std::ranges::stable_sort(result.blame, {}, &LowPart::height_m);
     if (!result.height_m)
         return result;
     result.shortfall_m = std::max(0.0, result.needed_m - *result.height_m);
-    result.overhang_m2 = overhang_m2(tree, bodies, outline);
+    result.overhang_m2 = area_m2(intersect(unite(shade), toRegion(outline)));
     return result;
 }
 
@@ -154,14 +158,16 @@ UsualHeadroom usualHeadroom(StripUse use)
                 "municipal codes for footways, 7-10 ft, mostly 8 ft (Miamisburg OH, Vermillion "
                 "SD 90.79, Ankeny IA 166, Clive IA)"};
     case StripUse::mower:
-        return {2.1, "common practice, no source: a person walking upright with a hand to spare"};
+        return {2.1, "common practice, no source: a person walking upright with a hand to spare "
+                     "(some UK contractors use 2.5 m)"};
     case StripUse::rideOnMower:
         return {2.3, "common practice, no source: the driver's seated height and a margin"};
     case StripUse::drive:
         return {3.0, "common practice, no source, for cars (2.4-3.0 m); lorries and fire engines "
                      "need 4.1 m (IFC 503.2.1, 13 ft 6 in, from memory)"};
     case StripUse::seat:
-        return {2.1, "common practice, no source: as for a path, without the margin"};
+        return {2.1, "common practice, no source; ADA Standards 2010, 307.4, ask 80 in (2.03 m) "
+                     "wherever people walk (from memory)"};
     case StripUse::play:
         return {2.1, "US CPSC playground handbook and ASTM F1487, 84 in above platforms and seats; "
                      "from memory"};
@@ -172,6 +178,20 @@ UsualHeadroom usualHeadroom(StripUse use)
         break;
     }
     return {2.1, "common practice, no source"};
+}
+
+bool stemStandsIn(const Tree& tree, const Polygon& strip)
+{
+    const auto& base = tree.limbs.at(limbOrder(tree).trunk).stations.front();
+    const Point2 foot = plan(base.position_m);
+    if (covers(strip, foot))
+        return true;
+    const auto level = [](Point2 p) { return Vec3{p.x, p.y, 0.0}; };
+    for (std::size_t i = 0; i < strip.size(); ++i)
+        if (pointToSegment_m(level(foot), level(strip[i]), level(strip[(i + 1) % strip.size()])) <=
+            base.diameter_m / 2.0)
+            return true;
+    return false;
 }
 
 double neededHeadroom_m(const Strip& strip)

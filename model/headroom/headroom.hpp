@@ -19,6 +19,10 @@ struct UsualHeadroom {
 /// Headroom a strip needs: the gardener's own figure, or the usual one for its use.
 [[nodiscard]] double neededHeadroom_m(const Strip& strip);
 
+/// True if the tree's stem stands in the strip (tree frame) or on its edge. People walk round a
+/// stem, not under it: then its own wood doesn't count as overhead, its leaf and its limbs do.
+[[nodiscard]] bool stemStandsIn(const Tree& tree, const Polygon& strip);
+
 /// The lowest part of one limb over a strip.
 struct LowPart {
     std::string limb;     ///< id
@@ -42,8 +46,9 @@ struct StripHeadroom {
 [[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree);
 
 /// Height of the lowest point of a curtain (tree frame) over a strip; nothing when they don't meet.
-/// Exact: the underside is convex, so its least value over a polygon lies at the curtain's own
-/// lowest point, or on an edge of the polygon.
+/// The underside is convex, so its least value over a polygon lies at the curtain's own lowest
+/// point, or on an edge of the polygon (docs/methods/headroom.md, H1; good to a tenth of a
+/// millimetre).
 struct LowPoint {
     double height_m{};
     Point2 at_m{};
