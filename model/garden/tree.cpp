@@ -5,6 +5,25 @@
 
 namespace model {
 
+namespace {
+
+/// How far along a limb its axis first reaches a height; its length if it never does.
+double alongToHeight_m(const Limb& limb, double height_m)
+{
+    double passed = 0.0;
+    for (std::size_t i = 1; i < limb.stations.size(); ++i) {
+        const Vec3 from = limb.stations[i - 1].position_m;
+        const Vec3 to = limb.stations[i].position_m;
+        const double length = norm(to - from);
+        if (to.z >= height_m && to.z > from.z)
+            return passed + length * std::max(0.0, (height_m - from.z) / (to.z - from.z));
+        passed += length;
+    }
+    return passed;
+}
+
+} // namespace
+
 std::size_t limbIndex(const Tree& tree, const std::string& id)
 {
     const auto found = std::ranges::find(tree.limbs, id, &Limb::id);
@@ -68,19 +87,13 @@ double height_m(const Tree& tree)
 double stemDiameter_m(const Tree& tree)
 {
     constexpr double kBreastHeight_m = 1.37;
-    const auto& trunk = tree.limbs.at(limbOrder(tree).trunk);
-    double passed = 0.0;
-    for (std::size_t i = 1; i < trunk.stations.size(); ++i) {
-        const auto& from = trunk.stations[i - 1];
-        const auto& to = trunk.stations[i];
-        const double rise = to.position_m.z - from.position_m.z;
-        const double length = norm(to.position_m - from.position_m);
-        if (to.position_m.z >= kBreastHeight_m && rise > 0.0)
-            return axisPoint(trunk, passed + length * (kBreastHeight_m - from.position_m.z) / rise)
-                .diameter_m;
-        passed += length;
-    }
-    return trunk.stations.back().diameter_m;
+    const auto order = limbOrder(tree);
+    const auto& trunk = tree.limbs[order.trunk];
+    const auto& branches = order.children[order.trunk];
+    const double belowFork_m =
+        branches.empty() ? length_m(trunk) : tree.limbs[branches.front()].attachedAt_m;
+    return axisPoint(trunk, std::min(alongToHeight_m(trunk, kBreastHeight_m), belowFork_m))
+        .diameter_m;
 }
 
 } // namespace model

@@ -87,7 +87,8 @@ struct LimbOrder {
 [[nodiscard]] double height_m(const Tree& tree);
 
 /// Over-bark diameter of the stem at breast height, 1.37 m (US; the 1.3 m of most of Europe
-/// differs by less than the tape's error), or at the trunk's tip if it is shorter.
+/// differs by less than the tape's error), or where its lowest limb joins if that is lower, as a
+/// low-forking tree is taped below its fork.
 [[nodiscard]] double stemDiameter_m(const Tree& tree);
 
 } // namespace model
