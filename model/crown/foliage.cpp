@@ -1,5 +1,6 @@
 #include "model/crown/foliage.hpp"
 
+#include "model/crown/silhouette.hpp"
 #include "model/crown/union_volume.hpp"
 #include "model/geometry/polygon.hpp"
 
@@ -20,6 +21,20 @@ constexpr double kLeafDryShare = 0.35;
 
 // Leaf over twig dry mass, 0.284: median of 81 tart cherry branches (Brym & Ernest 2012-13).
 constexpr double kLeafPerTwigDryMass = 0.284;
+
+/// The largest outline of the crown that the wind can meet, m2.
+double largestOutline_m2(const Tree& tree, const std::vector<LeafyBody>& bodies)
+{
+    const auto order = limbOrder(tree);
+    Silhouettes silhouettes(tree, order, bodies);
+    double largest = 0.0;
+    for (double bearing_deg = 0.0; bearing_deg < 180.0; bearing_deg += 10.0) {
+        silhouettes.lookAlong(bearing_deg);
+        const auto all = order.children[order.trunk].size();
+        largest = std::max(largest, silhouettes.visible(order.trunk, all).leaf_m2);
+    }
+    return largest;
+}
 
 } // namespace
 
@@ -45,6 +60,7 @@ Foliation foliate(const Tree& sketch, const Species& species)
     const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
     result.crownArea_m2 = area_m2(unite(outlines));
     result.crownVolume_m3 = unionVolume_m3(bodies, std::max(0.08, finest_m / 4.0));
+    result.outlineArea_m2 = largestOutline_m2(sketch, bodies);
     // A tree drawn all sparse carries less than its species' mean, one drawn all dense more.
     result.leafArea_m2 = lai * result.crownArea_m2 * weighted / volume;
     result.leafPerSharingVolume_1_m = result.leafArea_m2 / weighted;

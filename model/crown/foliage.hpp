@@ -19,6 +19,7 @@ struct Foliation {
     double leafAreaDensity_1_m{};      ///< leaf area per m3 of the union of the bodies, for light
     double crownArea_m2{};             ///< on plan, union of the bodies
     double crownVolume_m3{};           ///< union of the bodies
+    double outlineArea_m2{};           ///< union of the bodies from the side where it is largest
     std::string laiSource;             ///< key into trees/sources.csv
     Evidence laiEvidence{};
 };

@@ -130,8 +130,8 @@ void hangLeaf(std::vector<Piece>& pieces, std::span<const LeafyBody> bodies,
         piece.radius_m = r;
         piece.hang_m = body.solid.hang_m;
         piece.density = body.density;
-        piece.leafy_kg =
-            leafArea_m2(body, foliation) * leafy_kg_m2 * piece.length_m / (body.to_m - body.from_m);
+        piece.leaf_m2 = leafArea_m2(body, foliation) * piece.length_m / (body.to_m - body.from_m);
+        piece.leafy_kg = piece.leaf_m2 * leafy_kg_m2;
         piece.ends_m2 =
             (std::numbers::pi * r * r + 2.0 * r * body.solid.hang_m) * piece.length_m / leafyLength;
     }

@@ -19,6 +19,7 @@ struct Piece {
     Vec3 direction{}; ///< unit, towards the tip
     double thick_m{}; ///< diameter at the start
     double thin_m{};  ///< diameter at the end
+    double leaf_m2{};
     double leafy_kg{};
     double fruit_kg{};
     double radius_m{};      ///< of the leafy body around it; 0: bare wood

@@ -1,7 +1,7 @@
 #include "model/load/wind_load.hpp"
 
+#include "model/crown/silhouette.hpp"
 #include "model/load/drag.hpp"
-#include "model/load/silhouette.hpp"
 #include "model/load/wind.hpp"
 
 #include <algorithm>
@@ -13,17 +13,21 @@ namespace {
 /// Sums over pieces, from each direction.
 struct Sums {
     PerBearing leaf_N{};
-    PerBearing leaf_m2{};
+    PerBearing outline_m2{}; ///< of single pieces
     PerBearing wood_N{};
+    PerBearing dense_m2{}; ///< outline times relative density
+    double leaf_m2{};      ///< leaf area
 };
 
 void add(Sums& whole, const Sums& part)
 {
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
         whole.leaf_N[i] += part.leaf_N[i];
-        whole.leaf_m2[i] += part.leaf_m2[i];
+        whole.outline_m2[i] += part.outline_m2[i];
         whole.wood_N[i] += part.wood_N[i];
+        whole.dense_m2[i] += part.dense_m2[i];
     }
+    whole.leaf_m2 += part.leaf_m2;
 }
 
 Vec3 dragCentre(const Piece& piece)
@@ -65,19 +69,26 @@ PieceDrag dragOn(const Piece& piece, const Wind& wind, Sums& sums)
         const double area = across * piece.hang_m + 2.0 * piece.radius_m * seen + piece.ends_m2;
         drag.force_N[i] = pressure * area;
         sums.leaf_N[i] += drag.force_N[i];
-        sums.leaf_m2[i] += area;
+        sums.outline_m2[i] += area;
+        sums.dense_m2[i] += area * piece.density;
     }
+    sums.leaf_m2 += piece.leaf_m2;
     return drag;
 }
 
-double shareLeft(const Sums& sums, const Visible& visible, std::size_t i)
+/// What is left of summed drag: no more than the outline of all together, and no more for each
+/// m2 of leaf than the crown has (L9).
+double shareLeft(const Sums& sums, const Visible& visible, double outlinePerLeaf, std::size_t i)
 {
     const double summed = sums.leaf_N[i] + sums.wood_N[i];
     if (summed <= 0.0)
         return 1.0;
-    const double leaf =
-        sums.leaf_m2[i] > 0.0 ? sums.leaf_N[i] * visible.leaf_m2 / sums.leaf_m2[i] : 0.0;
-    return (leaf + sums.wood_N[i] * visible.woodShare) / summed; // (L9)
+    double leaf = 0.0;
+    if (sums.outline_m2[i] > 0.0)
+        leaf = visible.leaf_m2 / sums.outline_m2[i];
+    if (outlinePerLeaf > 0.0 && sums.dense_m2[i] > 0.0)
+        leaf = std::min(leaf, sums.leaf_m2 * outlinePerLeaf / sums.dense_m2[i]);
+    return (sums.leaf_N[i] * leaf + sums.wood_N[i] * visible.woodShare) / summed;
 }
 
 } // namespace
@@ -107,7 +118,8 @@ WindLoad windLoad(const Tree& tree, const LimbOrder& order, const std::vector<Le
         for (std::size_t limb = 0; limb < count; ++limb)
             for (std::size_t outermost = 0; outermost < sums[limb].size(); ++outermost)
                 load.share[limb][outermost][i] =
-                    shareLeft(sums[limb][outermost], silhouettes.visible(limb, outermost), i);
+                    shareLeft(sums[limb][outermost], silhouettes.visible(limb, outermost),
+                              wind.outlinePerLeaf, i);
     }
     return load;
 }

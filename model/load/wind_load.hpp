@@ -15,13 +15,15 @@ struct Wind {
     Exposure exposure{};
     DragGroup dragGroup{};
     double leafShare{1.0}; ///< drag of the leafy parts over that in leaf
+    /// Outline that each m2 of leaf has on the tree as it was sketched; 0: not known
+    double outlinePerLeaf{};
 };
 
 /// Drag on a tree's pieces, and what is left of it where parts stand in each other's lee.
 struct WindLoad {
     std::vector<std::vector<PieceDrag>> pieces; ///< for each limb, for each of its pieces
     /// For each limb: element n is the share of the summed drag on it and on the n outermost of
-    /// the limbs that grow from it that their outline together leaves (L9).
+    /// the limbs that grow from it that their outline together, and their leaf, leave (L9).
     std::vector<std::vector<PerBearing>> share;
 };
 

@@ -1,6 +1,6 @@
+#include "model/crown/silhouette.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/load_case.hpp"
-#include "model/load/silhouette.hpp"
 #include "tests/model/load/samples.hpp"
 
 #include <benchmark/benchmark.h>

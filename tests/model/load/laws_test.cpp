@@ -1,6 +1,8 @@
 #include "model/advice/prune.hpp"
+#include "model/load/drag.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/strength.hpp"
+#include "model/load/wind.hpp"
 #include "tests/model/load/samples.hpp"
 
 #include <gtest/gtest.h>
@@ -203,6 +205,31 @@ TEST(TreeLoad, HeedsLeavesByHabit)
     EXPECT_DOUBLE_EQ(load(false).leaf_kg, 0.0);
     species.practice.leafHabit = LeafHabit::evergreen;
     EXPECT_DOUBLE_EQ(load(false).baseMoment_Nm, load(true).baseMoment_Nm);
+}
+
+// Published: drag for each unit of branch mass stays when other branches are cut away (Rudnicki et
+// al. 2004, Vollsinger et al. 2005): no limb drags more for its leaf than the crown for all of it.
+TEST(LeafCap, HoldsForEveryLimb)
+{
+    const auto tree = spreading(18, 6, 4);
+    const auto foliation = foliate(tree, redMaple());
+    const auto order = limbOrder(tree);
+    const auto areas = leafAreaByLimb_m2(tree, foliation);
+    const auto load = loads(tree, foliation, 28.0);
+    const auto total = foliation.leafArea_m2;
+    const double gust = 28.0 * gustShare(Exposure::scattered, height_m(tree));
+    const double q = dynamicPressure_Pa(1.225, gust);
+    const double crown =
+        q * crownDragCoefficient(DragGroup::medium, gust) * foliation.outlineArea_m2;
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
+        double leaf = 0.0;
+        double bare = 0.0;
+        for (const auto limb : limbAndBeyond(order, i)) {
+            leaf += areas[limb];
+            bare += q * tree.limbs[limb].stations.front().diameter_m * length_m(tree.limbs[limb]);
+        }
+        EXPECT_LE(load.limbs[i].wind_N, crown * leaf / total + bare) << tree.limbs[i].id;
+    }
 }
 
 } // namespace

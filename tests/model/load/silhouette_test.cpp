@@ -1,6 +1,6 @@
+#include "model/crown/silhouette.hpp"
 #include "model/geometry/angle.hpp"
 #include "model/geometry/polygon.hpp"
-#include "model/load/silhouette.hpp"
 #include "tests/model/load/samples.hpp"
 
 #include <gtest/gtest.h>

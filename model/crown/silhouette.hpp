@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-namespace model::load {
+namespace model {
 
 /// What the wind sees of a limb's end: its own leafy part and the outermost of the limbs that grow
 /// from it.
@@ -107,4 +107,4 @@ private:
     Spans scratch_;
 };
 
-} // namespace model::load
+} // namespace model

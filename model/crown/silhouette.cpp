@@ -1,4 +1,4 @@
-#include "model/load/silhouette.hpp"
+#include "model/crown/silhouette.hpp"
 
 #include "model/geometry/angle.hpp"
 
@@ -6,7 +6,7 @@
 #include <cmath>
 #include <limits>
 
-namespace model::load {
+namespace model {
 namespace {
 
 constexpr double kFar = std::numeric_limits<double>::infinity();
@@ -359,4 +359,4 @@ void Silhouettes::lookAlong(double bearing_deg)
     }
 }
 
-} // namespace model::load
+} // namespace model
