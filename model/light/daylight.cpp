@@ -1,10 +1,9 @@
 #include "model/light/daylight.hpp"
 
-#include "model/light/scene.hpp"
+#include "model/light/scene_beam.hpp"
 #include "model/light/sun_path.hpp"
+#include "model/light/surface.hpp"
 
-#include <algorithm>
-#include <cmath>
 #include <stdexcept>
 
 namespace model::light {
@@ -12,37 +11,22 @@ namespace {
 
 constexpr std::chrono::seconds kStep{std::chrono::minutes{10}};
 
-/// About this many points on a planting: the mean over it is then within 1 % (L19).
-constexpr double kPoints = 64.0;
-constexpr double kWidestSpacing_m = 1.0;
-
-std::vector<Vec3> receivers(const Planting& planting)
+/// Adds what one pack of rays brings, as things stand and with each tree away. Lanes beyond the
+/// pack's count are copies and count nothing.
+void addPack(const Pack& pack, const PackLight& light, double hours, PlantingSun& sum)
 {
-    const double spacing =
-        std::min(kWidestSpacing_m, std::sqrt(area_m2(planting.outline_m) / kPoints));
-    std::vector<Vec3> points;
-    for (const auto at : gridPoints(planting.outline_m, spacing))
-        points.push_back({at.x, at.y, planting.height_m});
-    return points;
-}
-
-/// Adds what one ray of sun brings to one point, as things stand and with each tree away.
-void addRay(const RayLight& light, double hours, PlantingSun& sum, double& sunAtPoint_h)
-{
-    double all = light.structures;
-    for (const double through : light.trees)
-        all *= through;
-    sunAtPoint_h += hours * all;
-    sum.sun_h += hours * all;
-    sum.withoutTrees_h += hours * light.structures;
-    for (std::size_t i = 0; i < light.trees.size(); ++i) {
-        double others = all;
-        if (light.trees[i] < 1.0) { // dividing it out again would fail behind its trunk
-            others = light.structures;
-            for (std::size_t j = 0; j < light.trees.size(); ++j)
-                others *= j == i ? 1.0 : light.trees[j];
-        }
-        sum.trees[i].sunWithout_h += hours * others;
+    for (std::size_t i = 0; i < pack.count; ++i) {
+        sum.sunAtPoints_h[pack.point[i]] += hours * light.all[i];
+        sum.sun_h += hours * light.all[i];
+        sum.withoutTrees_h += hours * light.structures[i];
+    }
+    for (const auto& tree : light.trees) {
+        Lanes others = light.structures;
+        for (const auto& other : light.trees) // dividing it out again would fail behind its trunk
+            for (std::size_t i = 0; i < kLanes && other.tree != tree.tree; ++i)
+                others[i] *= other.through[i];
+        for (std::size_t i = 0; i < pack.count; ++i)
+            sum.trees[tree.tree].lost_h += hours * (others[i] - light.all[i]);
     }
 }
 
@@ -52,27 +36,34 @@ void takeMeans(PlantingSun& sum)
     sum.sun_h /= count;
     sum.withoutTrees_h /= count;
     for (auto& tree : sum.trees) {
-        tree.sunWithout_h /= count;
-        tree.lost_h = tree.sunWithout_h - sum.sun_h;
+        tree.lost_h /= count;
+        tree.sunWithout_h = sum.sun_h + tree.lost_h;
     }
 }
 
 PlantingSun sunOn(const Planting& planting, const Scene& scene, const std::vector<SunStep>& path)
 {
+    const auto surface = levelSurface(planting);
     PlantingSun sum;
     sum.planting = planting.id;
     sum.trees.resize(scene.trees.size());
-    for (const auto& step : path)
-        sum.openSky_h += step.hours;
-    RayLight light;
-    for (const Vec3 point : receivers(planting)) {
-        double sunAtPoint_h = 0.0;
-        for (const auto& step : path) {
-            trace(scene, point, step.towards, light);
-            addRay(light, step.hours, sum, sunAtPoint_h);
-        }
+    sum.sunAtPoints_h.resize(surface.points_m.size());
+    for (const Vec3 point : surface.points_m)
         sum.points_m.push_back(plan(point));
-        sum.sunAtPoints_h.push_back(sunAtPoint_h);
+    const Vec3 origin = surface.points_m.front();
+    const auto packs = receivers(surface.points_m, origin);
+    SceneBeam beam(scene, origin);
+    PackLight light;
+    for (const auto& step : path) {
+        if (!step.shines)
+            continue;
+        sum.openSky_h += step.hours;
+        beam.aim(step.towards);
+        beam.turnTo(packs);
+        for (const auto& pack : packs.packs) {
+            beam.trace(pack, light);
+            addPack(pack, light, step.hours, sum);
+        }
     }
     takeMeans(sum);
     return sum;

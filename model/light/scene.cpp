@@ -26,14 +26,4 @@ Scene scene(const Garden& garden, std::span<const Foliation> foliations, const T
     return result;
 }
 
-void trace(const Scene& scene, Vec3 from, Vec3 direction, RayLight& light)
-{
-    light.trees.assign(scene.trees.size(), 1.0);
-    light.structures = transmittance(scene.structures, from, direction);
-    if (light.structures == 0.0)
-        return;
-    for (std::size_t i = 0; i < scene.trees.size(); ++i)
-        light.trees[i] = transmittance(scene.trees[i], from, direction);
-}
-
 } // namespace model::light

@@ -23,13 +23,4 @@ struct Scene {
 [[nodiscard]] Scene scene(const Garden& garden, std::span<const Foliation> foliations,
                           const Tables& tables, std::chrono::year_month_day date);
 
-/// What a ray meets: the share of light each part of the garden lets through.
-struct RayLight {
-    double structures{1.0};
-    std::vector<double> trees; ///< one for each tree; left at 1 behind a wall
-};
-
-/// \param direction  unit, towards the light, pointing up
-void trace(const Scene& scene, Vec3 from, Vec3 direction, RayLight& light);
-
 } // namespace model::light

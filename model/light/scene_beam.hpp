@@ -1,0 +1,64 @@
+#pragma once
+
+#include "model/light/beam.hpp"
+#include "model/light/scene.hpp"
+
+#include <vector>
+
+namespace model::light {
+
+/// What one tree lets through to each of eight rays, and the bodies that they cross.
+struct TreeLight {
+    std::size_t tree{}; ///< index into Scene::trees
+    Lanes through{};
+    std::size_t firstCrossing{}; ///< into PackLight::crossings
+    std::size_t crossings{};
+};
+
+/// What eight parallel rays meet on their way to a pack.
+struct PackLight {
+    Lanes structures{};           ///< share that walls and glass let through
+    Lanes all{};                  ///< share that everything lets through
+    std::vector<TreeLight> trees; ///< only those that any of the rays meets
+    std::vector<Crossing> crossings;
+};
+
+/// Receivers that are traced together: their packs and a ball around them.
+struct Receivers {
+    std::vector<Pack> packs;
+    Ball bounds; ///< garden frame
+};
+[[nodiscard]] Receivers receivers(std::span<const Vec3> points, Vec3 origin);
+
+/// A scene made ready for packs of parallel rays. Trees are turned to the light only when a ray
+/// may meet them. Keeps a reference to `scene`.
+class SceneBeam {
+public:
+    /// \param origin  the packs' own
+    SceneBeam(const Scene& scene, Vec3 origin);
+
+    /// Sets the direction of light.
+    void aim(Vec3 towards);
+    /// Picks the trees that may stand between the light and these receivers.
+    void turnTo(const Receivers& receivers);
+    /// Traces one of their packs.
+    void trace(const Pack& pack, PackLight& light);
+
+    [[nodiscard]] const TreeBeam& tree(std::size_t index) const { return trees_[index]; }
+    /// Of the tree, in the direction of light.
+    [[nodiscard]] float extinction_1_m(std::size_t index) const { return extinctions_[index]; }
+
+private:
+    void traceStructures(const Pack& pack, Lanes& share) const;
+
+    const Scene& scene_;
+    Vec3 origin_;
+    BeamFrame frame_;
+    std::vector<TreeBeam> trees_;
+    std::vector<float> extinctions_;
+    std::vector<char> turned_; ///< per tree: aimed at frame_ already
+    std::vector<std::size_t> near_;
+    std::vector<const Prism*> nearStructures_;
+};
+
+} // namespace model::light

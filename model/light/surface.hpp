@@ -1,0 +1,27 @@
+#pragma once
+
+#include "model/garden/garden.hpp"
+#include "model/geometry/vec3.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace model::light {
+
+/// A flat part of a planting that takes light: a bed, a lawn, a hedge's top, or one of its faces.
+struct Surface {
+    std::string planting;             ///< id
+    std::optional<double> facing_deg; ///< compass bearing that a face looks to; blank: level
+    Vec3 normal{0.0, 0.0, 1.0};       ///< unit
+    std::vector<Vec3> points_m;       ///< garden frame, spread evenly
+};
+
+/// The planting's level surface: the ground of a bed or lawn, the top of a hedge or shrub.
+[[nodiscard]] Surface levelSurface(const Planting& planting);
+
+/// The upright faces of a hedge, one for each compass point (N, NE, E...) that its outline looks
+/// to; none for other plantings and for hedges without height. Points lie at a quarter and at three
+/// quarters of the height.
+[[nodiscard]] std::vector<Surface> faces(const Planting& planting);
+
+} // namespace model::light

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "model/light/scene_beam.hpp"
+
+#include <map>
+#include <vector>
+
+namespace model::light {
+
+/// Light in the three ways it is counted.
+struct Light3 {
+    double sun_h{}; ///< effective sun hours
+    double beam{};  ///< energy of the beam, MJ/m2
+    double sky{};   ///< share of an even sky's light
+};
+inline Light3& operator+=(Light3& sum, Light3 more)
+{
+    sum.sun_h += more.sun_h;
+    sum.beam += more.beam;
+    sum.sky += more.sky;
+    return sum;
+}
+inline Light3 operator*(double k, Light3 light)
+{
+    return {k * light.sun_h, k * light.beam, k * light.sky};
+}
+
+/// What a tree or a limb takes.
+struct Taken3 {
+    Light3 removal; ///< what taking it away would give back, all else standing
+    Light3 firstIn; ///< what it would take if it stood alone
+};
+
+/// Light on one surface, mean over its points, summed over directions.
+struct Tally {
+    Light3 open;                         ///< nothing in the way
+    Light3 structures;                   ///< walls and glass only
+    Light3 standing;                     ///< as things are
+    std::map<std::size_t, Taken3> trees; ///< by index into Scene::trees; none: takes nothing
+    /// By tree and limb: the limb with all that grows from it, as a cut would take it.
+    std::map<std::pair<std::size_t, std::size_t>, Taken3> limbs;
+    std::vector<Light3> points; ///< as things are, one for each point
+};
+
+/// Which limbs grow from which, by number: a limb's numbers and those of all that grows from it
+/// are one stretch.
+struct LimbNumbers {
+    std::vector<std::size_t> number; ///< per limb
+    std::vector<std::size_t> end;    ///< per limb, one past the last number that grows from it
+    std::vector<std::size_t> parent; ///< per limb; kNoLimb for the trunk
+};
+[[nodiscard]] LimbNumbers limbNumbers(const Tree& tree);
+
+/// Adds packs of rays to a tally.
+class Tallier {
+public:
+    /// \param limbs  one for each tree, or empty: limbs are not told apart
+    Tallier(const SceneBeam& beam, std::span<const LimbNumbers> limbs);
+
+    /// \param worth  of an unhindered ray on this surface, to each of tally.points
+    void add(const Pack& pack, const PackLight& light, Light3 worth, Tally& tally);
+
+private:
+    void addLimbs(const Pack& pack, const PackLight& light, const TreeLight& tree,
+                  const Lanes& others, Light3 worth, Tally& tally);
+
+    const SceneBeam& beam_;
+    std::span<const LimbNumbers> limbs_;
+    std::vector<std::size_t> touched_; ///< limbs that a pack's rays meet, and those they grow from
+    std::vector<char> keep_;           ///< per body
+};
+
+} // namespace model::light
