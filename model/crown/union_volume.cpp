@@ -5,6 +5,19 @@
 #include <limits>
 
 namespace model {
+namespace {
+
+/// True if the box round the curtain's outline holds a place: most bodies miss most lines.
+bool stands(const Curtain& curtain, Point2 at)
+{
+    const double r = curtain.radius_m;
+    return at.x >= std::min(curtain.a.x, curtain.b.x) - r &&
+           at.x <= std::max(curtain.a.x, curtain.b.x) + r &&
+           at.y >= std::min(curtain.a.y, curtain.b.y) - r &&
+           at.y <= std::max(curtain.a.y, curtain.b.y) + r;
+}
+
+} // namespace
 
 double unionVolume_m3(const std::vector<LeafyBody>& bodies, double spacing_m)
 {
@@ -35,8 +48,9 @@ double unionVolume_m3(const std::vector<LeafyBody>& bodies, double spacing_m)
                             south + (static_cast<double>(row) + 0.5) * spacing_m, bottom - 1.0};
             inside.clear();
             for (const auto& body : bodies)
-                if (const auto part = chord(body.solid, foot, {0.0, 0.0, 1.0}))
-                    inside.push_back(*part);
+                if (stands(body.solid, plan(foot)))
+                    if (const auto part = chord(body.solid, foot, {0.0, 0.0, 1.0}))
+                        inside.push_back(*part);
             std::ranges::sort(inside, {}, &Interval::from);
             double reached = -kFar;
             for (const auto& part : inside) {

@@ -29,9 +29,10 @@ inline constexpr std::size_t kNameBytes = 200; ///< names, ids, species, plants,
 inline constexpr std::size_t kNoteBytes = 10'000;
 
 // Of measures
-inline constexpr double kGardenReach_m = 2000.0; ///< of any place on plan from the origin
-inline constexpr double kTreeReach_m = 60.0;     ///< of a station on plan from the tree's base
-inline constexpr double kTreeHeight_m = 120.0;   ///< the tallest known tree stands 116 m
+inline constexpr double kGardenReach_m = 2000.0;     ///< of any place on plan from the origin
+inline constexpr double kPlantingArea_m2 = 10'000.0; ///< light is reckoned point by point
+inline constexpr double kTreeReach_m = 60.0;         ///< of a station on plan from the tree's base
+inline constexpr double kTreeHeight_m = 120.0;       ///< the tallest known tree stands 116 m
 inline constexpr double kDiameter_m = 5.0;
 inline constexpr double kLeafyRadius_m = 20.0;
 inline constexpr double kHanging_m = 30.0;

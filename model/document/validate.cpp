@@ -30,7 +30,9 @@ void checkPlanting(Check& check, const Path& path, const Planting& planting, Ids
 {
     checkIdAndName(check, path, planting, ids);
     check.name(path / "plant", planting.plant, true);
-    check.outline(path / "outline_m", planting.outline_m);
+    if (check.outline(path / "outline_m", planting.outline_m))
+        check.positive(path / "outline_m", area_m2(planting.outline_m), limits::kPlantingArea_m2,
+                       "square metres of planting");
     check.within(path / "height_m", planting.height_m, 0.0, 30.0, "a height in metres");
 }
 

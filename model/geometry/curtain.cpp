@@ -166,13 +166,16 @@ Vec3 lowestPoint(const Curtain& curtain)
 
 Polygon footprint(const Curtain& curtain, int cornerSteps)
 {
-    // A stadium. Corners are put a little outside the circle so that the polygon has the
-    // circle's area, not less: the sector of one step keeps its area.
+    // A stadium. Corners are put a little outside its round ends, by as much as gives the polygon
+    // the stadium's own area: corners * R^2 + 2 * length * R = pi * r^2 + 2 * length * r.
     const Vec3 along = curtain.b - curtain.a;
     const double heading = std::atan2(along.y, along.x);
     const int steps = 2 * cornerSteps;
     const double step = std::numbers::pi / steps;
-    const double reach = curtain.radius_m * std::sqrt(step / std::sin(step));
+    const double length = std::hypot(along.x, along.y);
+    const double corners = steps * std::sin(step);
+    const double area = (std::numbers::pi * curtain.radius_m + 2.0 * length) * curtain.radius_m;
+    const double reach = (std::sqrt(length * length + corners * area) - length) / corners;
     Polygon outline;
     for (const int half : {0, 1}) {
         const Point2 end = plan(half == 0 ? curtain.b : curtain.a);
@@ -182,7 +185,7 @@ Polygon footprint(const Curtain& curtain, int cornerSteps)
             outline.push_back(end + reach * Point2{std::cos(angle), std::sin(angle)});
         }
     }
-    if (std::hypot(along.x, along.y) < kTiny_m) { // a circle: both halves share their ends
+    if (length < kTiny_m) { // a circle: both halves share their ends
         outline.pop_back();
         outline.erase(outline.begin() + steps);
     }

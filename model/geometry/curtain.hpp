@@ -43,7 +43,7 @@ struct Interval {
 [[nodiscard]] Vec3 lowestPoint(const Curtain& curtain);
 
 /// The outline on the ground plan, as a polygon whose round parts have `cornerSteps` edges per
-/// quarter turn. Its area is within 1 % of the true one for cornerSteps >= 4.
+/// quarter turn. It has the true area, and its corners lie a little outside the true outline.
 [[nodiscard]] Polygon footprint(const Curtain& curtain, int cornerSteps = 6);
 
 /// The part of the ray `from + t * direction`, t >= 0, inside the curtain; `direction` has

@@ -75,22 +75,31 @@ Region fromBoost(const BgMultiPolygon& many)
     return region;
 }
 
+// Thinner shapes have no use in a garden, and sums over them no sense.
+constexpr double kThinnest_m = 1e-3;
+
+/// Width of the long rectangle with the same area and perimeter, nearly.
+double meanWidth_m(const BgPolygon& polygon)
+{
+    const auto round = static_cast<double>(bg::perimeter(polygon));
+    return round > 0.0 ? 2.0 * std::abs(bg::area(polygon)) / round : 0.0;
+}
+
 } // namespace
 
 std::optional<std::string> polygonFault(const Polygon& outline)
 {
     if (outline.size() < 3)
         return "needs at least three corners";
-    constexpr double kNoArea_m2 = 1e-6;
     const auto polygon = toBoost(outline);
     BgPolygon hull; // an outline that crosses itself may have no net area either
     bg::convex_hull(polygon, hull);
-    if (bg::area(hull) < kNoArea_m2)
-        return "has no area";
+    if (meanWidth_m(hull) < kThinnest_m)
+        return "is thinner than a millimetre";
     if (bg::intersects(polygon)) // the one-argument form asks for self-intersections
         return "has edges that cross";
-    if (bg::area(polygon) < kNoArea_m2)
-        return "has no area";
+    if (meanWidth_m(polygon) < kThinnest_m)
+        return "is thinner than a millimetre";
     return std::nullopt;
 }
 
@@ -165,30 +174,6 @@ Point2 centroid(const Polygon& outline)
     BgPoint centre;
     bg::centroid(toBoost(outline), centre);
     return {centre.x(), centre.y()};
-}
-
-std::vector<Point2> gridPoints(const Polygon& outline, double spacing_m)
-{
-    const auto polygon = toBoost(outline);
-    bg::model::box<BgPoint> box;
-    bg::envelope(polygon, box);
-    const auto axis = [spacing_m](double low, double high) {
-        const double count = std::max(1.0, std::floor((high - low) / spacing_m));
-        const double first = (low + high) / 2.0 - (count - 1.0) / 2.0 * spacing_m;
-        std::vector<double> places;
-        for (double i = 0.0; i < count; i += 1.0)
-            places.push_back(first + i * spacing_m);
-        return places;
-    };
-    const auto ys = axis(box.min_corner().y(), box.max_corner().y());
-    std::vector<Point2> points;
-    for (const double x : axis(box.min_corner().x(), box.max_corner().x()))
-        for (const double y : ys)
-            if (bg::within(BgPoint{x, y}, polygon))
-                points.push_back({x, y});
-    if (points.empty()) // thinner than the grid: a finer one finds it, since the area is not zero
-        return gridPoints(outline, spacing_m / 2.0);
-    return points;
 }
 
 } // namespace model

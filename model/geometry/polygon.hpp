@@ -20,7 +20,7 @@ struct PolygonWithHoles {
 using Region = std::vector<PolygonWithHoles>;
 
 /// Why `outline` can't be used as a polygon, in a few words; nothing when it can.
-/// Fewer than three corners, no area, or edges that cross are reasons.
+/// Fewer than three corners, less than a millimetre of width, or edges that cross are reasons.
 [[nodiscard]] std::optional<std::string> polygonFault(const Polygon& outline);
 
 /// Area in m2, >= 0 for either winding.

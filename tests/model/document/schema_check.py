@@ -21,7 +21,7 @@ BEYOND_A_SCHEMA = {
     "attached-beyond-the-parent", "crossing-outline", "defect-beyond-the-tip",
     "doubled-garden-id", "doubled-limb-id", "due-before-the-visit", "leaf-beyond-the-tip",
     "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
-    "outline-without-area", "prop-beyond-the-tip", "same-place-twice",
+    "outline-without-area", "planting-of-a-square-kilometre", "prop-beyond-the-tip", "same-place-twice",
     "thicker-than-its-parent", "trunk-in-the-air", "two-trunks", "union-off-its-parent",
     # and what Python's reader mends in silence: the last of doubled fields stands
     "doubled-field", "doubled-unknown-field",
