@@ -119,6 +119,11 @@ QString Units::length(double length_m) const
     return with(length_m, std::abs(length_m) < 9.995 ? 2 : 1, "m");
 }
 
+QString Units::roughLength(double length_m) const
+{
+    return unitedStates() ? feetAndInches(length_m) : with(length_m, 1, "m");
+}
+
 QString Units::diameter(double diameter_m) const
 {
     if (unitedStates())

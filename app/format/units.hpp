@@ -29,7 +29,9 @@ public:
     [[nodiscard]] Measures measures() const { return measures_; }
     [[nodiscard]] const QLocale& locale() const { return locale_; }
 
-    [[nodiscard]] QString length(double length_m) const;     ///< "2.38 m", "7 ft 10 in"
+    [[nodiscard]] QString length(double length_m) const; ///< "2.38 m", "7 ft 10 in"
+    /// For what nobody measures closer than a hand's breadth: "5.7 m", "18 ft 8 in".
+    [[nodiscard]] QString roughLength(double length_m) const;
     [[nodiscard]] QString diameter(double diameter_m) const; ///< "12 cm", "4.7 in"
     [[nodiscard]] QString area(double area_m2) const;        ///< "8.2 m²", "88 ft²"
     [[nodiscard]] QString mass(double mass_kg) const;        ///< "38 kg", "84 lb"

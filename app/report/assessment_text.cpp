@@ -25,10 +25,12 @@ QString after(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
     const std::size_t index = limbIndex(treeAfter, wording.tree.limbs.at(load.limb).id);
     if (index == model::kNoLimb)
         return QLatin1Char(' ') + Words::tr("The cuts below take it off.");
-    for (const LimbLoad& each : of.loadAfter.limbs)
-        if (each.limb == index && each.hasStrength)
-            return QLatin1Char(' ') +
-                   Words::tr("After the cuts: %1.").arg(wording.units.share(each.utilisation));
+    const QString now = wording.units.share(load.utilisation);
+    for (const LimbLoad& each : of.loadAfter.limbs) {
+        const QString then = wording.units.share(each.utilisation);
+        if (each.limb == index && each.hasStrength && then != now)
+            return QLatin1Char(' ') + Words::tr("After the cuts: %1.").arg(then);
+    }
     return {};
 }
 
@@ -104,8 +106,8 @@ QString assessmentText(const model::Assessment& assessment, const model::Garden&
                        const model::Tables& tables, const Units& units)
 {
     TextPage page;
-    page.paragraph(Words::tr("%1, assessed for %2 and a gust of %3 (three seconds, 10 m above open "
-                             "ground, as forecasts give it).")
+    page.paragraph(Words::tr("%1, assessed for %2 and gusts of %3: three-second gusts 10 m above "
+                             "open ground, as forecasts give them.")
                        .arg(QString::fromStdString(garden.name),
                             units.date(assessment.question.date),
                             units.speed(assessment.gust_m_s)));

@@ -30,6 +30,11 @@ Json idOrNull(const std::string& id)
     return id.empty() ? Json(nullptr) : Json(id);
 }
 
+Json place(model::Point2 at_m)
+{
+    return Json::array({number(at_m.x), number(at_m.y)});
+}
+
 Json headroomList(std::span<const StripHeadroom> strips)
 {
     Json list = Json::array();
@@ -90,11 +95,12 @@ Json toJson(const StripHeadroom& headroom)
         blame.push_back({{"limb", part.limb},
                          {"height_m", number(part.height_m)},
                          {"hanging_shoots", part.hangingShoots},
-                         {"at_m", {number(part.at_m.x), number(part.at_m.y)}}});
+                         {"at_m", place(part.at_m)}});
     return {
         {"strip", headroom.strip},
         {"needed_m", number(headroom.needed_m)},
         {"height_m", number(headroom.height_m)},
+        {"lowest_at_m", headroom.lowestAt_m ? place(*headroom.lowestAt_m) : Json(nullptr)},
         {"shortfall_m", number(headroom.shortfall_m)},
         {"overhang_m2", number(headroom.overhang_m2)},
         {"blame", std::move(blame)},

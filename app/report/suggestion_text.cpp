@@ -2,14 +2,13 @@
 
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
-#include "app/words/finding_words.hpp"
+#include "app/words/finding_list.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/labour_words.hpp"
 
 namespace app {
 namespace {
 
-using model::advice::Finding;
 using model::advice::Outcome;
 using model::advice::PlannedCut;
 using model::advice::Suggestion;
@@ -23,8 +22,8 @@ void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording&
     const QString kind = capitalised(cutKindWords(planned.cut.kind));
     page.numbered(order, QStringLiteral("%1. %2 %3")
                              .arg(kind, instruction(planned, wording), measures(planned, wording)));
-    for (const Finding& note : planned.notes)
-        page.below(sentence(note, wording));
+    for (const QString& note : sentences(planned.notes, wording))
+        page.below(note);
 }
 
 bool needsThreeCuts(const Suggestion& suggestion)
@@ -50,8 +49,8 @@ void addBinding(TextPage& page, const Suggestion& suggestion, const Wording& wor
     if (suggestion.binding.empty())
         return;
     page.paragraph(Words::tr("What stands in the way:"));
-    for (const Finding& finding : suggestion.binding)
-        page.bullet(sentence(finding, wording));
+    for (const QString& rule : sentences(suggestion.binding, wording))
+        page.bullet(rule);
 }
 
 void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wording)
@@ -76,7 +75,7 @@ void addTreeTitle(TextPage& page, const Wording& wording)
 {
     page.title(Words::tr("%1: %2, %3 tall, stem %4 thick at breast height")
                    .arg(treeName(wording.tree, wording.species), speciesName(wording.species),
-                        wording.units.length(height_m(wording.tree)),
+                        wording.units.roughLength(height_m(wording.tree)),
                         wording.units.diameter(stemDiameter_m(wording.tree))));
 }
 
@@ -94,15 +93,15 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
 {
     page.heading(Words::tr("What to cut"));
     page.paragraph(outcomeWords(suggestion, wording));
-    for (const Finding& reason : suggestion.allowanceReasons)
-        page.bullet(sentence(reason, wording));
+    for (const QString& reason : sentences(suggestion.allowanceReasons, wording))
+        page.bullet(reason);
     addBinding(page, suggestion, wording);
     if (suggestion.cuts.empty())
         return;
     page.gap();
     addCuts(page, suggestion, wording);
-    for (const Finding& note : suggestion.notes)
-        page.bullet(sentence(note, wording));
+    for (const QString& note : sentences(suggestion.notes, wording))
+        page.bullet(note);
     page.gap();
     addAfter(page, suggestion, wording);
 }

@@ -15,7 +15,7 @@ QString removal(const PlannedCut& planned, const Wording& wording)
     const auto& limbs = wording.tree.limbs;
     const auto limb = limbs.at(limbIndex(wording.tree, planned.cut.limb));
     const QString name = limbName(wording, limb.id);
-    const QString height = wording.units.length(planned.aboveGround_m);
+    const QString height = wording.units.roughLength(planned.aboveGround_m);
     if (!limb.parent)
         return Words::tr("Take off %1, %2 above the ground.").arg(name, height);
     return Words::tr("Take off %1 where it grows from %2, %3 above the ground, just outside the "
@@ -26,7 +26,7 @@ QString removal(const PlannedCut& planned, const Wording& wording)
 QString reduction(const PlannedCut& planned, const Wording& wording)
 {
     const QString where = wording.units.length(planned.cut.at_m);
-    const QString height = wording.units.length(planned.aboveGround_m);
+    const QString height = wording.units.roughLength(planned.aboveGround_m);
     const QString name = limbName(wording, planned.cut.limb);
     if (planned.lateral.empty())
         return Words::tr("Shorten %1 to %2 from its union, %3 above the ground.")
@@ -81,7 +81,7 @@ QString measures(const PlannedCut& planned, const Wording& wording)
         return Words::tr("About %1 of shoots come off; %2 of the leaf.")
             .arg(units.mass(planned.mass_kg), share);
     return Words::tr("Wound %1 across; the piece is %2 long and weighs about %3; %4 of the leaf.")
-        .arg(units.diameter(planned.diameter_m), units.length(planned.length_m),
+        .arg(units.diameter(planned.diameter_m), units.roughLength(planned.length_m),
              units.mass(planned.mass_kg), share);
 }
 

@@ -19,9 +19,9 @@ struct Parts {
     {
         return value ? wording.units.share(*value) : unknown();
     }
-    [[nodiscard]] QString length(const std::optional<double>& value) const
+    [[nodiscard]] QString rough(const std::optional<double>& value) const
     {
-        return value ? wording.units.length(*value) : unknown();
+        return value ? wording.units.roughLength(*value) : unknown();
     }
     [[nodiscard]] QString diameter(const std::optional<double>& value) const
     {
@@ -180,11 +180,11 @@ QString sizeSentence(const Parts& p)
     case Rule::overHead:
         return Words::tr("The cut on %1 is %2 above the ground, beyond the %3 that a hand saw "
                          "reaches with both feet on the ground.")
-            .arg(p.who(), p.length(f.found), p.length(f.limit));
+            .arg(p.who(), p.rough(f.found), p.rough(f.limit));
     case Rule::beyondPoleSaw:
         return Words::tr("The cut on %1 is %2 above the ground, beyond the %3 that a pole saw "
                          "reaches: it needs trained climbing or a platform.")
-            .arg(p.who(), p.length(f.found), p.length(f.limit));
+            .arg(p.who(), p.rough(f.found), p.rough(f.limit));
     case Rule::heavyPiece:
         return Words::tr("The piece from %1 weighs about %2, more than the %3 that one person "
                          "should hold.")
@@ -216,17 +216,17 @@ QString nearLine(const Parts& p)
         return Words::tr("A piece or a tool can come within %1 of the wire %2. Inside %3 nobody "
                          "may work but the line's operator or a line-clearance arborist: treat it "
                          "as live.")
-            .arg(p.length(p.finding.found), p.who(), p.length(p.finding.limit));
+            .arg(p.rough(p.finding.found), p.who(), p.rough(p.finding.limit));
     return Words::tr("The work is %1 on plan from the wire %2: inside %3 ask the line's operator "
                      "before you start, and treat it as live.")
-        .arg(p.length(p.finding.found), p.who(), p.length(p.finding.limit));
+        .arg(p.rough(p.finding.found), p.who(), p.rough(p.finding.limit));
 }
 
 QString targetBelow(const Parts& p)
 {
     if (p.finding.found && *p.finding.found > 0)
         return Words::tr("%1 stands %2 from where the piece comes down, and the piece is %3 long.")
-            .arg(p.who(), p.length(p.finding.found), p.length(p.finding.limit));
+            .arg(p.who(), p.rough(p.finding.found), p.rough(p.finding.limit));
     return Words::tr("The piece comes down on %1.").arg(p.who());
 }
 
@@ -252,10 +252,10 @@ QString safetySentence(const Parts& p)
     case Rule::peopleBelow:
         return Words::tr("People use %1: someone must keep everybody %2 away from where the piece "
                          "comes down.")
-            .arg(p.who(), p.length(f.limit));
+            .arg(p.who(), p.rough(f.limit));
     case Rule::deadWood:
         return Words::tr("%1 is dead wood in a tree %2 tall: above %3 it can break at a touch.")
-            .arg(p.who(), p.length(f.found), p.length(f.limit));
+            .arg(p.who(), p.rough(f.found), p.rough(f.limit));
     case Rule::crackedOrHollow:
         return Words::tr("%1 has a crack or a hollow, so nobody can tell from a sketch what it "
                          "still carries.")
@@ -283,7 +283,7 @@ QString protection(const Parts& p)
 
 QString monthToAvoid(const Parts& p)
 {
-    const QString common = QString::fromStdString(p.wording.species.common);
+    const QString common = commonName(p.wording.species);
     QString reason = QString::fromStdString(p.wording.species.practice.avoidReason);
     reason.replace(QLatin1Char(';'), QLatin1Char(','));
     if (reason.isEmpty())

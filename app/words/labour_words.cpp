@@ -1,6 +1,6 @@
 #include "app/words/labour_words.hpp"
 
-#include "app/words/finding_words.hpp"
+#include "app/words/finding_list.hpp"
 
 #include <algorithm>
 
@@ -26,11 +26,7 @@ QStringList reasons(const model::advice::Labour& labour, const Wording& wording)
     std::vector<Finding> sorted = labour.findings;
     std::stable_sort(sorted.begin(), sorted.end(),
                      [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
-    QStringList sentences;
-    for (const Finding& finding : sorted)
-        sentences << sentence(finding, wording);
-    sentences.removeDuplicates();
-    return sentences;
+    return sentences(sorted, wording);
 }
 
 } // namespace app

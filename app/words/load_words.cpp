@@ -3,6 +3,17 @@
 namespace app {
 namespace {
 
+/// Closer than this to a limb's union is at the union: its collar alone is longer.
+constexpr double kAtUnion_m = 0.05;
+
+QString place(const model::load::LimbLoad& load, const Wording& wording)
+{
+    const model::Limb& limb = wording.tree.limbs.at(load.limb);
+    if (load.governingAt_m >= kAtUnion_m)
+        return Words::tr("%1 along it").arg(wording.units.roughLength(load.governingAt_m));
+    return limb.parent ? Words::tr("at its union") : Words::tr("at the ground");
+}
+
 QString windOrWeight(const model::load::LimbLoad& load)
 {
     if (load.windMoment_Nm <= 0)
@@ -19,10 +30,10 @@ QString sentence(const model::load::LimbLoad& load, const Wording& wording)
         return Words::tr("%1 is dead or cracked wood: it is given no strength at all, and can come "
                          "down in any wind or none.")
             .arg(limb);
-    return Words::tr("%1: %2 of its expected strength %3; bending moment %4 at %5 along it, where "
-                     "it is %6 thick.")
+    return Words::tr("%1: %2 of its expected strength %3; bending moment %4 %5, where it is %6 "
+                     "thick.")
         .arg(limb, wording.units.share(load.utilisation), windOrWeight(load),
-             wording.units.moment(load.moment_Nm), wording.units.length(load.governingAt_m),
+             wording.units.moment(load.moment_Nm), place(load, wording),
              wording.units.diameter(load.diameter_m));
 }
 

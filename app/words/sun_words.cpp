@@ -21,7 +21,7 @@ QString needs(const model::Plant& plant, double sun_h, const Units& units)
 {
     const QString name = QString::fromStdString(plant.common);
     if (plant.minSun_h && sun_h < *plant.minSun_h)
-        return Words::tr("That is less than the %2 that %1 needs to live well.")
+        return Words::tr("That is less than the %2 that %1 needs.")
             .arg(name, units.hours(*plant.minSun_h));
     if (plant.goodSun_h && sun_h < *plant.goodSun_h)
         return Words::tr("%1 does better with %2.")
@@ -48,10 +48,9 @@ QString costs(const PlantingSun& sun, const model::Garden& garden, const Units& 
 QString sentence(const PlantingSun& sun, const PlantingSun* after, const model::Garden& garden,
                  const model::Tables& tables, const Units& units)
 {
-    QStringList text{
-        Words::tr("%1 gets %2 of direct sun on a clear day of the %3 under an open sky.")
-            .arg(thingName(garden, sun.planting), units.hours(sun.sun_h),
-                 units.hours(sun.openSky_h))};
+    QStringList text{Words::tr("%1: %2 of direct sun on a clear day, of %3 under an open sky.")
+                         .arg(thingName(garden, sun.planting), units.hours(sun.sun_h),
+                              units.hours(sun.openSky_h))};
     const model::Planting* planting = plantingWithId(garden, sun.planting);
     if (const auto* plant = planting ? findPlant(tables, planting->plant) : nullptr)
         text << needs(*plant, sun.sun_h, units);

@@ -51,16 +51,22 @@ QString subjectName(const Wording& wording, const std::string& id)
 QString treeName(const model::Tree& tree, const model::Species& species)
 {
     if (tree.name.empty())
-        return Words::tr("the %1").arg(QString::fromStdString(species.common));
+        return Words::tr("the %1").arg(commonName(species));
     return quoted(tree.name, tree.id);
 }
 
 QString speciesName(const model::Species& species)
 {
     const QString latin = QString::fromStdString(species.latin);
-    if (species.common.empty())
-        return latin;
-    return QStringLiteral("%1 (%2)").arg(QString::fromStdString(species.common), latin);
+    const QString common = commonName(species);
+    return common == latin ? latin : QStringLiteral("%1 (%2)").arg(common, latin);
+}
+
+QString commonName(const model::Species& species)
+{
+    const QString common = QString::fromStdString(species.common);
+    const QString plain = common.section(QLatin1String(" ("), 0, 0);
+    return plain.isEmpty() ? QString::fromStdString(species.latin) : plain;
 }
 
 QString listed(const Units& units, const QStringList& parts)

@@ -34,6 +34,9 @@ struct Wording {
 /// “The old apple”, or the species when the tree has no name.
 [[nodiscard]] QString treeName(const model::Tree& tree, const model::Species& species);
 
+/// The name that people use, without a botanist's remarks: "silver birch".
+[[nodiscard]] QString commonName(const model::Species& species);
+
 /// "apple (Malus domestica)".
 [[nodiscard]] QString speciesName(const model::Species& species);
 

@@ -52,6 +52,7 @@ TEST(Units, TurnSiIntoMetricMeasures)
     EXPECT_EQ(shown(kGerman.length(2.4)), "2,4 m");
     EXPECT_EQ(shown(kGerman.length(2.384)), "2,38 m");
     EXPECT_EQ(shown(kGerman.length(14.13)), "14,1 m");
+    EXPECT_EQ(shown(kGerman.roughLength(5.694)), "5,7 m");
     EXPECT_EQ(shown(kGerman.diameter(0.12)), "12 cm");
     EXPECT_EQ(shown(kGerman.diameter(0.046)), "4,6 cm");
     EXPECT_EQ(shown(kGerman.mass(1234)), "1230 kg");

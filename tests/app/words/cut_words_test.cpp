@@ -1,0 +1,108 @@
+#include "app/words/cautions.hpp"
+#include "app/words/cut_words.hpp"
+#include "app/words/headroom_words.hpp"
+#include "app/words/load_words.hpp"
+#include "tests/app/words/small_garden.hpp"
+
+#include <gtest/gtest.h>
+
+namespace app {
+namespace {
+
+using model::CutKind;
+using model::advice::PlannedCut;
+
+PlannedCut cutOf(CutKind kind, const char* limb)
+{
+    PlannedCut planned;
+    planned.cut.kind = kind;
+    planned.cut.limb = limb;
+    return planned;
+}
+
+TEST(CutWords, SayWhereALimbComesOff)
+{
+    PlannedCut cut = cutOf(CutKind::removal, "west");
+    cut.aboveGround_m = 2.0;
+    cut.diameter_m = 0.12;
+    cut.length_m = 3.2;
+    cut.mass_kg = 21.4;
+    cut.leafShare = 0.083;
+    EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
+              "Take off “West limb” where it grows from “Stem”, 2 m above the ground, just outside "
+              "the branch collar.");
+    EXPECT_EQ(shown(measures(cut, Told("en_US").wording)),
+              "Wound 4.7 in across; the piece is 10 ft 6 in long and weighs about 47 lb; 8.3 % of "
+              "the leaf.");
+}
+
+TEST(CutWords, SayWhichSideBranchTakesOver)
+{
+    PlannedCut cut = cutOf(CutKind::reduction, "west");
+    cut.cut.at_m = 1.5;
+    cut.lateral = "l3";
+    cut.aboveGround_m = 2.5;
+    EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
+              "Shorten “West limb” back to its side branch “l3”, 1.5 m from the union and 2.5 m "
+              "above the ground; “l3” takes over.");
+}
+
+TEST(CutWords, LiftShootsToAHeight)
+{
+    PlannedCut cut = cutOf(CutKind::lifting, "west");
+    cut.cut.height_m = 2.1;
+    EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
+              "Shorten the hanging shoots of “West limb” to 2.1 m above the ground, each to a bud "
+              "or side shoot.");
+}
+
+TEST(CutWords, SayWhenTheGuidelineStandsInTheWay)
+{
+    model::advice::Suggestion suggestion;
+    suggestion.outcome = model::advice::Outcome::notWithinGuideline;
+    suggestion.allowance = 0.25;
+    suggestion.leafShareWithoutGuideline = 0.41;
+    const auto text = shown(outcomeWords(suggestion, Told("en_GB").wording));
+    EXPECT_NE(text.find("41 % of the leaf"), std::string::npos) << text;
+}
+
+TEST(HeadroomWords, SayHowMuchIsMissingAndWhatIsInTheWay)
+{
+    const model::headroom::LowPart shoots{"west", 1.62, true, {}};
+    const model::headroom::LowPart wood{"l3", 1.9, false, {}};
+    model::headroom::StripHeadroom headroom;
+    headroom.strip = "path";
+    headroom.needed_m = 2.1;
+    headroom.height_m = 1.62;
+    headroom.shortfall_m = 0.48;
+    headroom.blame = {shoots, wood};
+    EXPECT_EQ(shown(sentence(headroom, Told("en_GB").wording)),
+              "“Path to the gate”: headroom is 1.62 m and 2.1 m is needed, so it is 0.48 m short. "
+              "In the way: hanging shoots of “West limb” down to 1.62 m and “l3” down to 1.9 m.");
+}
+
+TEST(LoadWords, GiveNoFigureForWoodWithoutStrength)
+{
+    model::load::LimbLoad load;
+    load.limb = 1;
+    load.utilisation = 0.3;
+    load.hasStrength = false;
+    const auto text = shown(sentence(load, Told("en_GB").wording));
+    EXPECT_EQ(text.find("30"), std::string::npos) << text;
+    EXPECT_NE(text.find("no strength"), std::string::npos) << text;
+}
+
+// The cautions that tree work must always carry; nothing may call a tree safe.
+TEST(Cautions, NameEveryDangerAndNeverCallATreeSafe)
+{
+    const std::string all = cautions().join(QLatin1Char(' ')).toStdString();
+    for (const char* word : {"estimates", "not an inspection", "no visible defect can still fail",
+                             "certified arborist", "wire", "local authority", "permit", "nest",
+                             "Never work alone", "ladder"})
+        EXPECT_NE(all.find(word), std::string::npos) << word;
+    EXPECT_EQ(all.find("is safe"), all.rfind("is safe"));
+    EXPECT_NE(all.find("Nothing here says that a tree or a limb is safe"), std::string::npos);
+}
+
+} // namespace
+} // namespace app
