@@ -1,0 +1,35 @@
+#pragma once
+
+#include "app/command/arguments.hpp"
+#include "app/command/streams.hpp"
+#include "model/species/species.hpp"
+
+/// The verbs of the command line. Each writes its answer to `streams.out` and gives back the exit
+/// status.
+namespace app {
+
+/// What a verb works on.
+struct Job {
+    const Arguments& arguments;
+    const model::Tables& tables;
+    Streams streams;
+};
+
+/// \throws Refusal  on input that can't be used
+[[nodiscard]] int assessCommand(const Job& job);
+[[nodiscard]] int suggestCommand(const Job& job);
+[[nodiscard]] int headroomCommand(const Job& job);
+[[nodiscard]] int lightCommand(const Job& job);
+[[nodiscard]] int sunCommand(const Job& job);
+
+/// Says every fault of a garden file, not only the first.
+[[nodiscard]] int checkCommand(const Job& job);
+
+/// The garden that a verb was given.
+/// \throws Refusal  when it can't be used
+[[nodiscard]] model::Garden gardenOf(const Job& job);
+
+/// kAttention when something needs attention and the caller wants to know by the exit status.
+[[nodiscard]] int statusOf(const Job& job, bool attention);
+
+} // namespace app
