@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <stdexcept>
 
 namespace model::light {
 namespace {
@@ -92,6 +93,30 @@ std::vector<Surface> faces(const Planting& planting)
         result.push_back(std::move(face));
     }
     return result;
+}
+
+MapGrid mapGrid(Point2 low, Point2 high, double spacing_m, double height_m)
+{
+    if (!(spacing_m > 0.0 && low.x < high.x && low.y < high.y))
+        throw std::domain_error("mapGrid: need low < high and a spacing over 0");
+    MapGrid grid;
+    const auto count = [spacing_m](double extent) {
+        return static_cast<std::size_t>(std::max(1.0, std::floor(extent / spacing_m)));
+    };
+    grid.columns = count(high.x - low.x);
+    grid.rows = count(high.y - low.y);
+    grid.spacing_m = spacing_m;
+    const Point2 middle = 0.5 * (low + high);
+    const auto half = [spacing_m](std::size_t points) {
+        return 0.5 * spacing_m * static_cast<double>(points - 1);
+    };
+    grid.first_m = middle - Point2{half(grid.columns), half(grid.rows)};
+    for (std::size_t row = 0; row < grid.rows; ++row)
+        for (std::size_t column = 0; column < grid.columns; ++column)
+            grid.surface.points_m.push_back(
+                {grid.first_m.x + spacing_m * static_cast<double>(column),
+                 grid.first_m.y + spacing_m * static_cast<double>(row), height_m});
+    return grid;
 }
 
 } // namespace model::light

@@ -24,4 +24,17 @@ struct Surface {
 /// quarters of the height.
 [[nodiscard]] std::vector<Surface> faces(const Planting& planting);
 
+/// A level surface for drawing: points in rows from south to north, each from west to east.
+struct MapGrid {
+    Point2 first_m{}; ///< the south-western point
+    double spacing_m{};
+    std::size_t columns{};
+    std::size_t rows{};
+    Surface surface; ///< point (row, column) at row * columns + column
+};
+
+/// Points `spacing_m` apart that cover the rectangle from `low` to `high`, at a height.
+/// \throws std::domain_error  unless low lies south-west of high and spacing_m > 0
+[[nodiscard]] MapGrid mapGrid(Point2 low, Point2 high, double spacing_m, double height_m = 0.0);
+
 } // namespace model::light

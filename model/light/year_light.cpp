@@ -1,6 +1,7 @@
 #include "model/light/year_light.hpp"
 
 #include "model/light/daylight.hpp"
+#include "model/light/sample_day.hpp"
 #include "model/light/sky_dome.hpp"
 #include "model/light/sun_path.hpp"
 #include "model/light/surface.hpp"
@@ -42,18 +43,6 @@ struct MonthSums {
     double clearBeam_MJ_m2{}; ///< on level ground
     double clearDiffuse_MJ_m2{};
 };
-
-std::vector<year_month_day> sampleDays(std::chrono::year_month month, int count)
-{
-    using namespace std::chrono;
-    const auto days = static_cast<unsigned>(year_month_day_last{month / last}.day());
-    std::vector<year_month_day> sample;
-    for (int i = 0; i < count; ++i) {
-        const double middle = (i + 0.5) * days / count;
-        sample.push_back(month / day{static_cast<unsigned>(middle) + 1});
-    }
-    return sample;
-}
 
 /// Traces one direction to every surface that it lights.
 class Caster {
@@ -114,7 +103,8 @@ MonthSums sumMonth(const Setting& setting, std::chrono::month month)
     Scene scene = setting.scene;
     Caster caster(setting, scene, sums.surfaces);
     std::map<std::vector<double>, double> leafStates; // sky light is traced once for each
-    for (const auto date : sampleDays(setting.question.year / month, detail.daysPerMonth)) {
+    for (const auto& [date, weight] :
+         daysOfMonth(setting.question.year / month, detail.daysPerMonth)) {
         if (setting.cancelled())
             return sums;
         std::vector<double> shares;
@@ -122,8 +112,8 @@ MonthSums sumMonth(const Setting& setting, std::chrono::month month)
             shares.push_back(leafShare(*setting.species[i], setting.garden.place, date));
             scene.trees[i].leafShare = shares.back();
         }
-        castSun(setting, date, 1.0 / detail.daysPerMonth, caster, sums);
-        leafStates[shares] += 1.0 / detail.daysPerMonth;
+        castSun(setting, date, weight, caster, sums);
+        leafStates[shares] += weight;
     }
     for (const auto& [shares, weight] : leafStates) {
         if (setting.cancelled())
@@ -207,12 +197,6 @@ void addTo(MonthLight& sum, const MonthLight& more, double weight)
     }
 }
 
-bool inGrowingSeason(unsigned month, double latitude_deg)
-{
-    const bool northernSummer = month >= 4 && month <= 9;
-    return northernSummer == (latitude_deg >= 0.0);
-}
-
 SurfaceLight surfaceLight(const Setting& setting, std::size_t s, std::span<const MonthSums> months)
 {
     using namespace std::chrono;
@@ -230,7 +214,7 @@ SurfaceLight surfaceLight(const Setting& setting, std::size_t s, std::span<const
         const auto& tally = months[m - 1].surfaces[s];
         const auto worth = exchange(setting, months[m - 1], month{m});
         result.months[m - 1] = monthLight(setting, tally, worth);
-        if (!inGrowingSeason(m, setting.garden.place.latitude_deg))
+        if (!inGrowingSeason(month{m}, setting.garden.place))
             continue;
         const auto last = (setting.question.year / month{m} / std::chrono::last).day();
         const double days = static_cast<unsigned>(last);

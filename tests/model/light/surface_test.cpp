@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <stdexcept>
 
 using namespace model;
 using namespace model::light;
@@ -63,4 +64,19 @@ TEST(LevelSurface, LiesAtThePlantingsHeight)
     EXPECT_GE(surface.points_m.size(), 50U);
     for (const Vec3 point : surface.points_m)
         EXPECT_EQ(point.z, 2.0);
+}
+
+TEST(MapGrid, CoversItsRectangleInRows)
+{
+    const auto grid = mapGrid({-2.0, 1.0}, {2.0, 4.0}, 0.5, 0.3);
+    EXPECT_EQ(grid.columns, 8U);
+    EXPECT_EQ(grid.rows, 6U);
+    ASSERT_EQ(grid.surface.points_m.size(), 48U);
+    EXPECT_NEAR(grid.surface.points_m.front().x, -1.75, 1e-12);
+    EXPECT_NEAR(grid.surface.points_m.front().y, 1.25, 1e-12);
+    EXPECT_NEAR(grid.surface.points_m.back().x, 1.75, 1e-12);
+    EXPECT_NEAR(grid.surface.points_m.back().y, 3.75, 1e-12);
+    EXPECT_EQ(grid.surface.points_m[1].y, grid.surface.points_m[0].y);
+    EXPECT_THROW((void)mapGrid({0, 0}, {1, 1}, 0.0), std::domain_error);
+    EXPECT_THROW((void)mapGrid({0, 0}, {-1, 1}, 0.1), std::domain_error);
 }
