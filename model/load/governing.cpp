@@ -14,7 +14,7 @@ bool worse(const Governing& a, const Governing& b)
 }
 
 /// The worst of the sections at the ends of pieces.
-Governing worstSection(const LoadCase& load, std::size_t limb)
+Governing worstSection(const LoadCase& load, std::size_t limb, double windScale)
 {
     const auto& pieces = load.limbs[limb].pieces;
     Governing worst;
@@ -24,7 +24,10 @@ Governing worstSection(const LoadCase& load, std::size_t limb)
             const auto& piece = pieces[i];
             if (piece.thick_m < kLeastChecked_m && i > 0)
                 return;
-            const Peak peak = worstStress(piece, weight, drag, share);
+            PerBearing scaled = share;
+            for (double& each : scaled)
+                each *= windScale;
+            const Peak peak = worstStress(piece, weight, drag, scaled);
             const Governing here{i,
                                  0.0,
                                  {peak.bearing, peak.opposite},
@@ -73,11 +76,13 @@ Governing seekWithin(const LoadCase& load, std::size_t limb, Governing worst,
 
 } // namespace
 
-Governing governing(const LoadCase& load, std::size_t limb)
+Governing governing(const LoadCase& load, std::size_t limb, double windScale)
 {
-    Governing worst = worstSection(load, limb);
+    Governing worst = worstSection(load, limb, windScale);
     const auto bearing = worst.wind.bearing;
-    const auto ends = beyondPieces(load, limb, bearing);
+    auto ends = beyondPieces(load, limb, bearing);
+    for (auto& end : ends)
+        end.share *= windScale;
     if (worst.hasStrength)
         worst = seekWithin(load, limb, worst, ends);
     worst.beyond = worst.along_m > 0.0

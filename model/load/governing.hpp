@@ -20,6 +20,7 @@ struct Governing {
 
 /// Every start of a piece in all directions, then, in the worst direction, the inside of the pieces
 /// on both sides of the worst (L21). A place without strength asks more than any with.
-[[nodiscard]] Governing governing(const LoadCase& load, std::size_t limb);
+/// \param windScale  how much stronger the drag is than in `load`
+[[nodiscard]] Governing governing(const LoadCase& load, std::size_t limb, double windScale = 1.0);
 
 } // namespace model::load

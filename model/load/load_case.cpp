@@ -85,6 +85,29 @@ Beyond beyondWithin(const LoadCase& load, std::size_t limb, std::size_t piece, d
     return rest;
 }
 
+Weights weightsBeyond(const LoadCase& load, std::size_t limb, std::size_t piece, double along_m,
+                      const std::vector<Weights>& ofLimbs)
+{
+    const auto& cut = load.limbs[limb];
+    Weights sum = weightsOf(cut.pieces[piece], load.wood_kg_m3, along_m);
+    for (std::size_t i = piece + 1; i < cut.pieces.size(); ++i)
+        add(sum, weightsOf(cut.pieces[i], load.wood_kg_m3));
+    const std::size_t first = along_m > 0.0 ? piece + 1 : piece;
+    const auto& children = load.order.children[limb];
+    for (std::size_t child = 0; child < children.size(); ++child)
+        if (cut.joinsAt[child] >= first)
+            add(sum, ofLimbs[children[child]]);
+    return sum;
+}
+
+std::vector<Weights> weightsByKind(const LoadCase& load)
+{
+    std::vector<Weights> all(load.limbs.size());
+    for (auto limb = load.order.rootFirst.rbegin(); limb != load.order.rootFirst.rend(); ++limb)
+        all[*limb] = weightsBeyond(load, *limb, 0, 0.0, all);
+    return all;
+}
+
 Asked askedAt(const Piece& piece, double along_m, const Beyond& beyond, WindFrom wind)
 {
     const Vec3 at = piece.from_m + along_m * piece.direction;

@@ -51,6 +51,13 @@ struct Beyond {
                                   double along_m, const std::vector<Beyond>& ends,
                                   std::size_t bearing);
 
+/// The weights beyond a place inside a piece, by kind. \param ofLimbs  from weightsByKind
+[[nodiscard]] Weights weightsBeyond(const LoadCase& load, std::size_t limb, std::size_t piece,
+                                    double along_m, const std::vector<Weights>& ofLimbs);
+
+/// Weights of each limb and all that grows from it, by kind.
+[[nodiscard]] std::vector<Weights> weightsByKind(const LoadCase& load);
+
 /// What is asked of a section.
 struct Asked {
     Vec3 weightMoment_Nm{};

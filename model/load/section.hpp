@@ -7,6 +7,7 @@ struct Section {
     double area_m2{};
     double bending_m3{}; ///< section modulus, for the direction that is weakest
     double torsion_m3{}; ///< torque over the greatest shear stress
+    friend bool operator==(const Section&, const Section&) = default;
 };
 
 /// \pre diameter > 0

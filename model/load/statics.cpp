@@ -76,6 +76,13 @@ void add(Weight& whole, const Weight& part)
     whole.north_kgm += part.north_kgm;
 }
 
+void add(Weights& whole, const Weights& part)
+{
+    add(whole.wood, part.wood);
+    add(whole.leafy, part.leafy);
+    add(whole.fruit, part.fruit);
+}
+
 void add(DragSums& whole, const DragSums& part)
 {
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
@@ -104,18 +111,28 @@ void add(Drag& whole, const Drag& part)
     whole.up_Nm += part.up_Nm;
 }
 
-Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
+Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m)
 {
     const double left = piece.length_m - start_m;
     const double share = left / piece.length_m;
     const double thick = piece.thick_m + (1.0 - share) * (piece.thin_m - piece.thick_m);
     const Frustum wood = frustum(thick, piece.thin_m, left);
-    const double wood_kg = wood.volume_m3 * wood_kg_m3;
-    const double hung_kg = share * (piece.leafy_kg + piece.fruit_kg);
-    const Vec3 woodAt = piece.from_m + (start_m + wood.centre_m) * piece.direction;
-    const Vec3 hungAt = piece.from_m + (start_m + left / 2.0) * piece.direction;
-    return {wood_kg + hung_kg, wood_kg * woodAt.x + hung_kg * hungAt.x,
-            wood_kg * woodAt.y + hung_kg * hungAt.y}; // (L18)
+    const auto hung = [](double mass_kg, Vec3 at) {
+        return Weight{mass_kg, mass_kg * at.x, mass_kg * at.y};
+    };
+    const Vec3 middle = piece.from_m + (start_m + left / 2.0) * piece.direction;
+    return {hung(wood.volume_m3 * wood_kg_m3,
+                 piece.from_m + (start_m + wood.centre_m) * piece.direction),
+            hung(share * piece.leafy_kg, middle), hung(share * piece.fruit_kg, middle)}; // (L18)
+}
+
+Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
+{
+    const auto kinds = weightsOf(piece, wood_kg_m3, start_m);
+    Weight all = kinds.wood;
+    add(all, kinds.leafy);
+    add(all, kinds.fruit);
+    return all;
 }
 
 Drag dragOf(const Piece& piece, const PieceDrag& drag, std::size_t bearing, double start_m)

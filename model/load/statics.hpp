@@ -23,6 +23,13 @@ struct Weight {
     double north_kgm{};
 };
 
+/// Weight by what it is made of, for the kinds are known to different degrees.
+struct Weights {
+    Weight wood{};
+    Weight leafy{}; ///< leaf and twigs
+    Weight fruit{};
+};
+
 /// Drag on what lies beyond a place in one direction: force, and force times position. All its
 /// forces point the same way, so these four sums give the moment about any point.
 struct Drag {
@@ -51,11 +58,13 @@ struct PieceDrag {
 };
 
 void add(Weight& whole, const Weight& part);
+void add(Weights& whole, const Weights& part);
 void add(DragSums& whole, const DragSums& part);
 void add(DragSums& whole, const PieceDrag& part);
 void add(Drag& whole, const Drag& part);
 
-/// Weight of a piece from `start_m` along it to its end (L18).
+/// Weights of a piece from `start_m` along it to its end (L18), by kind and together.
+[[nodiscard]] Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m = 0.0);
 [[nodiscard]] Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m = 0.0);
 
 /// Drag of a piece from `start_m` along it to its end (L18).

@@ -1,4 +1,5 @@
 #include "model/crown/silhouette.hpp"
+#include "model/load/breaking_gust.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/load_case.hpp"
 #include "tests/model/load/samples.hpp"
@@ -60,6 +61,16 @@ void wholeTree(benchmark::State& state)
     perStationBearing(state);
 }
 BENCHMARK(wholeTree)->Unit(benchmark::kMicrosecond);
+
+void breakingGustsOfTheTree(benchmark::State& state)
+{
+    const auto species = redMaple();
+    const auto foliation = foliate(tree(), species);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(
+            breakingGusts(tree(), foliation, species, kSeaside, Exposure::scattered, {}));
+}
+BENCHMARK(breakingGustsOfTheTree)->Unit(benchmark::kMicrosecond);
 
 void loadsWithoutTheSearch(benchmark::State& state)
 {

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "model/load/governing.hpp"
+
+namespace model::load {
+
+/// What one draw of the unknowns makes of a limb, as factors on the figures reckoned with.
+struct Draw {
+    double strength{1.0};
+    double diameter{1.0};
+    double leaf{1.0}; ///< weight of leaf and twigs
+    double drag{1.0}; ///< wind force on the same outline
+    double wind{1.0}; ///< gust speed at the tree
+};
+
+/// A place along a limb where it may break in wind from one direction. Moments are split in
+/// bending and torsion once, so that a draw only scales and adds numbers.
+class WeakPlace {
+public:
+    /// The place that governs in a wind `windScale` times as strong as that of `load`.
+    /// \param ofLimbs  from weightsByKind
+    WeakPlace(const LoadCase& load, std::size_t limb, const Governing& worst, double windScale,
+              const std::vector<Weights>& ofLimbs);
+
+    /// How many times the wind force of `load` the place bears before its principal stress reaches
+    /// its strength; 0 if weight alone breaks it, infinite where no wind takes hold (L22).
+    [[nodiscard]] double bearableWind(const Draw& draw) const;
+
+    [[nodiscard]] bool carriesFruit() const { return fruitMass_kg_ > 0.0; }
+    [[nodiscard]] WeakPlace withoutFruit() const;
+
+    /// True if the two are the same place in the same wind, or so near that it is all one.
+    [[nodiscard]] bool isLike(const WeakPlace& other) const;
+
+private:
+    struct Part {
+        Vec3 bending_Nm{};
+        double torsion_Nm{};
+        double axial_N{};
+    };
+    [[nodiscard]] static Part part(Vec3 moment_Nm, double axial_N, Vec3 direction);
+    void multiply();
+
+    Section section_{};
+    double strength_Pa_{};
+    Part wood_{};
+    Part leafy_{};
+    Part fruit_{};
+    double fruitMass_kg_{};
+    Part wind_{};
+    struct Products {
+        double woodWood{}, woodLeafy{}, woodFruit{}, leafyLeafy{}, leafyFruit{}, fruitFruit{};
+        double windWood{}, windLeafy{}, windFruit{}, windWind{};
+    } products_{}; ///< of the bending moments
+};
+
+} // namespace model::load
