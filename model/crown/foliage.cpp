@@ -22,6 +22,10 @@ constexpr double kLeafDryShare = 0.35;
 // Leaf over twig dry mass, 0.284: median of 81 tart cherry branches (Brym & Ernest 2012-13).
 constexpr double kLeafPerTwigDryMass = 0.284;
 
+// Spacing of the lines that measure the crown's volume: twigs drawn thinner than half a metre
+// across the leaf add little to it and would cost much.
+constexpr double kFinestLines_m = 0.06;
+
 /// The largest outline of the crown that the wind can meet, m2.
 double largestOutline_m2(const Tree& tree, const std::vector<LeafyBody>& bodies)
 {
@@ -59,7 +63,7 @@ Foliation foliate(const Tree& sketch, const Species& species)
     }
     const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
     result.crownArea_m2 = area_m2(unite(outlines));
-    result.crownVolume_m3 = unionVolume_m3(bodies, std::max(0.08, finest_m / 4.0));
+    result.crownVolume_m3 = unionVolume_m3(bodies, std::max(kFinestLines_m, finest_m / 8.0));
     result.outlineArea_m2 = largestOutline_m2(sketch, bodies);
     // A tree drawn all sparse carries less than its species' mean, one drawn all dense more.
     result.leafArea_m2 = lai * result.crownArea_m2 * weighted / volume;

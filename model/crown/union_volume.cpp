@@ -3,18 +3,54 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 namespace model {
 namespace {
 
-/// True if the box round the curtain's outline holds a place: most bodies miss most lines.
-bool stands(const Curtain& curtain, Point2 at)
+constexpr double kGolden = 1.0 / std::numbers::phi;
+
+/// A body as plumb lines meet it: convex, so each line is inside from its underside to its top.
+struct Plumbed {
+    Curtain solid;
+    Curtain upsideDown; ///< its underside is the top, seen from above
+    double west{};
+    double east{};
+    double south{};
+    double north{};
+
+    explicit Plumbed(const Curtain& curtain) : solid(curtain), upsideDown(curtain)
+    {
+        const double r = solid.radius_m;
+        upsideDown.a.z = solid.hang_m - solid.a.z;
+        upsideDown.b.z = solid.hang_m - solid.b.z;
+        west = std::min(solid.a.x, solid.b.x) - r;
+        east = std::max(solid.a.x, solid.b.x) + r;
+        south = std::min(solid.a.y, solid.b.y) - r;
+        north = std::max(solid.a.y, solid.b.y) + r;
+    }
+
+    [[nodiscard]] std::optional<Interval> inside(Point2 at) const
+    {
+        if (at.x < west || at.x > east || at.y < south || at.y > north)
+            return std::nullopt; // most bodies miss most lines
+        const auto bottom = undersideHeight_m(solid, at);
+        const auto top = undersideHeight_m(upsideDown, at);
+        return bottom && top ? std::optional(Interval{*bottom, -*top}) : std::nullopt;
+    }
+};
+
+/// Length of the union of stretches; sorts them.
+double unionLength(std::vector<Interval>& stretches)
 {
-    const double r = curtain.radius_m;
-    return at.x >= std::min(curtain.a.x, curtain.b.x) - r &&
-           at.x <= std::max(curtain.a.x, curtain.b.x) + r &&
-           at.y >= std::min(curtain.a.y, curtain.b.y) - r &&
-           at.y <= std::max(curtain.a.y, curtain.b.y) + r;
+    std::ranges::sort(stretches, {}, &Interval::from);
+    double length = 0.0;
+    double reached = -std::numeric_limits<double>::infinity();
+    for (const auto& part : stretches) {
+        length += std::max(0.0, part.to - std::max(part.from, reached));
+        reached = std::max(reached, part.to);
+    }
+    return length;
 }
 
 } // namespace
@@ -23,40 +59,25 @@ double unionVolume_m3(const std::vector<LeafyBody>& bodies, double spacing_m)
 {
     if (bodies.empty())
         return 0.0;
-    constexpr double kFar = std::numeric_limits<double>::infinity();
-    double west = kFar;
-    double east = -kFar;
-    double south = kFar;
-    double north = -kFar;
-    double bottom = kFar;
-    for (const auto& body : bodies) {
-        for (const auto& corner : corners(body.solid)) {
-            west = std::min(west, corner.x - body.solid.radius_m);
-            east = std::max(east, corner.x + body.solid.radius_m);
-            south = std::min(south, corner.y - body.solid.radius_m);
-            north = std::max(north, corner.y + body.solid.radius_m);
-            bottom = std::min(bottom, corner.z - body.solid.radius_m);
-        }
-    }
-    const auto columns = static_cast<long>(std::ceil((east - west) / spacing_m));
-    const auto rows = static_cast<long>(std::ceil((north - south) / spacing_m));
+    std::vector<Plumbed> plumbed;
+    for (const auto& body : bodies)
+        plumbed.emplace_back(body.solid);
+    const double west = std::ranges::min(plumbed, {}, &Plumbed::west).west;
+    const double east = std::ranges::max(plumbed, {}, &Plumbed::east).east;
+    const double south = std::ranges::min(plumbed, {}, &Plumbed::south).south;
+    const double north = std::ranges::max(plumbed, {}, &Plumbed::north).north;
     double length = 0.0;
     std::vector<Interval> inside;
-    for (long column = 0; column < columns; ++column) {
-        for (long row = 0; row < rows; ++row) {
-            const Vec3 foot{west + (static_cast<double>(column) + 0.5) * spacing_m,
-                            south + (static_cast<double>(row) + 0.5) * spacing_m, bottom - 1.0};
+    double shift = 0.5;
+    for (double x = west + spacing_m / 2.0; x < east; x += spacing_m) {
+        // Each row is shifted by the golden section, so that no rows line up along a round side.
+        shift = shift + kGolden - std::floor(shift + kGolden);
+        for (double y = south + (shift - 1.0) * spacing_m; y < north; y += spacing_m) {
             inside.clear();
-            for (const auto& body : bodies)
-                if (stands(body.solid, plan(foot)))
-                    if (const auto part = chord(body.solid, foot, {0.0, 0.0, 1.0}))
-                        inside.push_back(*part);
-            std::ranges::sort(inside, {}, &Interval::from);
-            double reached = -kFar;
-            for (const auto& part : inside) {
-                length += std::max(0.0, part.to - std::max(part.from, reached));
-                reached = std::max(reached, part.to);
-            }
+            for (const auto& body : plumbed)
+                if (const auto part = body.inside({x, y}))
+                    inside.push_back(*part);
+            length += unionLength(inside);
         }
     }
     return length * spacing_m * spacing_m;
