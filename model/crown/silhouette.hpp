@@ -1,10 +1,10 @@
 #pragma once
 
+#include "model/crown/flat_curtain.hpp"
 #include "model/crown/leafy_bodies.hpp"
 #include "model/garden/tree.hpp"
 
 #include <cstddef>
-#include <optional>
 #include <vector>
 
 namespace model {
@@ -14,29 +14,6 @@ namespace model {
 struct Visible {
     double leaf_m2{};      ///< outline of the leafy bodies together (their union)
     double woodShare{1.0}; ///< share of their bare wood that shows outside that outline
-};
-
-/// A curtain seen along a level direction: an upright row of centres thickened by its radius.
-class FlatCurtain {
-public:
-    /// \param across  level, square to the direction of sight, of length one
-    FlatCurtain(const Curtain& curtain, Vec3 across);
-
-    /// The stretch of a level line that it covers, along `across`; nothing if it doesn't meet the
-    /// line. Closed form.
-    [[nodiscard]] std::optional<Interval> covered(double height_m) const;
-
-private:
-    [[nodiscard]] double reach(double t, double height_m) const;
-    double u_{}; ///< the left end of the row of centres
-    double z_{};
-    double run_{}; ///< from there to its right end, >= 0
-    double rise_{};
-    double radius_{};
-    double hang_{};
-    bool level_{};
-    double perRise_{};
-    double lift_{}; ///< how far above a centre the outline's sloping edge touches its circle
 };
 
 /// The outlines of a tree's limbs as seen along level directions.

@@ -1,0 +1,128 @@
+#include "model/load/explain.hpp"
+
+#include "model/constants.hpp"
+#include "model/load/drag.hpp"
+#include "model/load/governing.hpp"
+#include "model/load/strength.hpp"
+#include "model/load/wind.hpp"
+
+#include <cmath>
+
+namespace model::load {
+namespace {
+
+/// The steps, as they are added.
+class Chain {
+public:
+    void add(Quantity quantity, double value, const char* formula, std::string source)
+    {
+        steps_.push_back({quantity, value, formula, std::move(source)});
+    }
+    [[nodiscard]] std::vector<Step> take() { return std::move(steps_); }
+
+private:
+    std::vector<Step> steps_;
+};
+
+struct Question {
+    const Tree& tree;
+    std::size_t limb{};
+    const Species& species;
+    const Place& place;
+    Exposure exposure{};
+    double gust_m_s{};
+};
+
+void addWind(Chain& chain, const Question& asks, const Governing& worst, const Asked& asked,
+             Vec3 direction)
+{
+    const auto& drag = worst.beyond.drag;
+    if (asks.gust_m_s <= 0.0 || drag.force_N <= 0.0)
+        return;
+    const double height = drag.up_Nm / drag.force_N;
+    const double gust = asks.gust_m_s * gustShare(asks.exposure, height);
+    const double density = airDensity_kg_m3(asks.place.altitude_m);
+    const double coefficient = crownDragCoefficient(asks.species.wood.dragGroup, gust);
+    const double force = worst.beyond.share * drag.force_N;
+    const double moment = bending_Nm(asked.windMoment_Nm, direction);
+    chain.add(Quantity::gustHere, gust, "L3", "ASCE 7-16, Table 26.10-1");
+    chain.add(Quantity::airDensity, density, "L1", "ISO 2533 standard atmosphere");
+    chain.add(Quantity::dragCoefficient, coefficient, "L4",
+              "Vollsinger et al. 2005; Rudnicki et al. 2004; Wessolly & Erb 1998");
+    chain.add(Quantity::outline, force / (dynamicPressure_Pa(density, gust) * coefficient), "L9",
+              "drawn; Pavlis et al. 2008");
+    chain.add(Quantity::windForce, force, "L4", "");
+    chain.add(Quantity::windArm, moment / force, "L19", "drawn");
+    chain.add(Quantity::windMoment, moment, "L19", "");
+}
+
+void addWeight(Chain& chain, const Weights& weights, const Asked& asked, Vec3 direction,
+               const Species& species)
+{
+    const double mass = weights.wood.mass_kg + weights.leafy.mass_kg + weights.fruit.mass_kg;
+    chain.add(Quantity::woodMass, weights.wood.mass_kg, "L18",
+              species.wood.limbDensity_kg_m3.source);
+    chain.add(Quantity::leafyMass, weights.leafy.mass_kg, "L18", "Martin et al. 1998");
+    chain.add(Quantity::fruitMass, weights.fruit.mass_kg, "", "drawn");
+    chain.add(Quantity::weightArm, norm(asked.weightMoment_Nm) / (kGravity_m_s2 * mass), "L19",
+              "drawn");
+    chain.add(Quantity::weightMoment, bending_Nm(asked.weightMoment_Nm, direction), "L19", "");
+}
+
+void addStress(Chain& chain, const Section& section, double diameter_m, const Asked& asked)
+{
+    const auto& forces = asked.forces;
+    chain.add(Quantity::bendingMoment, forces.bending_Nm, "L19", "");
+    chain.add(Quantity::torsion, std::abs(forces.torsion_Nm), "L19", "");
+    chain.add(Quantity::axialForce, forces.axial_N, "L19", "");
+    chain.add(Quantity::diameter, diameter_m, "", "drawn");
+    chain.add(Quantity::sectionModulus, section.bending_m3, "L10", "handbook");
+    chain.add(Quantity::bendingStress, forces.bending_Nm / section.bending_m3, "L10", "");
+    chain.add(Quantity::torsionStress, std::abs(forces.torsion_Nm) / section.torsion_m3, "L10", "");
+    chain.add(Quantity::axialStress, std::abs(forces.axial_N) / section.area_m2, "L10", "");
+    chain.add(Quantity::principalStress, principalStress_Pa(section, forces), "L10", "");
+}
+
+void addStrength(Chain& chain, const Question& asks, const LimbOrder& order, const Governing& worst,
+                 double factor)
+{
+    const bool stem = !asks.tree.limbs[asks.limb].parent;
+    const double limbFactor = stem ? kStemFactor : kLimbFactor;
+    const auto& clear = asks.species.wood.greenMor_Pa;
+    chain.add(Quantity::clearWoodStrength, clear.value, "L14", clear.source);
+    chain.add(Quantity::limbFactor, limbFactor, "L14",
+              stem ? "Gardiner, Peltola & Kellomaki 2000" : "Kane 2007, Table 3");
+    if (!stem)
+        chain.add(Quantity::aspectRatio, aspectRatio(asks.tree, order, asks.limb), "L15", "drawn");
+    chain.add(Quantity::unionFactor, factor / limbFactor, "L15",
+              "Kane & Clouston 2008; Slater & Ennos 2015");
+    chain.add(Quantity::strength, worst.hasStrength ? clear.value * factor : 0.0, "L14", "");
+    if (worst.hasStrength)
+        chain.add(Quantity::utilisation, worst.utilisation, "L17", "");
+}
+
+} // namespace
+
+std::vector<Step> explain(const Tree& tree, std::size_t limb, const Foliation& foliation,
+                          const Species& species, const Place& place, Exposure exposure,
+                          const Conditions& conditions)
+{
+    (void)tree.limbs.at(limb);
+    const auto load = loadCase(tree, foliation, species, place, exposure, conditions);
+    const auto worst = governing(load, limb);
+    const auto& piece = load.limbs[limb].pieces[worst.piece];
+    const auto asked = askedAt(piece, worst.along_m, worst.beyond, worst.wind);
+    const auto weights = weightsBeyond(load, limb, worst.piece, worst.along_m, weightsByKind(load));
+    const double share = worst.along_m / piece.length_m;
+    const double diameter = piece.thick_m + share * (piece.thin_m - piece.thick_m);
+    const bool within = worst.along_m > 0.0;
+    const Question asks{tree, limb, species, place, exposure, conditions.gust_m_s};
+    Chain chain;
+    addWind(chain, asks, worst, asked, piece.direction);
+    addWeight(chain, weights, asked, piece.direction, species);
+    addStress(chain, within ? solidSection(diameter) : piece.section, diameter, asked);
+    addStrength(chain, asks, load.order, worst, within ? piece.factorWithin : piece.factorAtStart);
+    return chain.take();
+}
+
+} // namespace model::load
