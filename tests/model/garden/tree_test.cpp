@@ -118,3 +118,12 @@ TEST(StemDiameter, OfAStemThatDipsIsTakenWhereItFirstPasses)
         stem({{{0, 0, 0}, 0.4}, {{0, 0, 2}, 0.3}, {{2, 0, 1}, 0.2}, {{2, 0, 5}, 0.1}});
     EXPECT_NEAR(stemDiameter_m(tree), 0.4 - 0.05 * 1.37, 1e-12);
 }
+
+TEST(StemDiameter, OfAStemThatForksLowIsTakenBelowTheFork)
+{
+    auto tree = stem({{{0, 0, 0}, 0.4}, {{0, 0, 4}, 0.2}});
+    tree.limbs.push_back(limb("high", "trunk", 2.0));
+    EXPECT_NEAR(stemDiameter_m(tree), 0.4 - 0.05 * 1.37, 1e-12);
+    tree.limbs.push_back(limb("low", "trunk", 0.8));
+    EXPECT_NEAR(stemDiameter_m(tree), 0.4 - 0.05 * 0.8, 1e-12);
+}
