@@ -32,7 +32,7 @@ int assessCommand(const Job& job)
     const std::string tree = treeOf(job.arguments, garden);
     const model::Assessment assessment = assess(garden, job.tables, question, tree);
     if (job.arguments.json)
-        job.streams.out << assessmentJson(assessment, garden, job.tables, units).dump(2) << '\n';
+        job.streams.out << jsonText(assessmentJson(assessment, garden, job.tables, units));
     else
         job.streams.out << assessmentText(assessment, garden, job.tables, units).toStdString();
     return statusOf(job, std::ranges::any_of(assessment.trees, needsAttention));

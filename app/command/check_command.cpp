@@ -62,7 +62,7 @@ int checkCommand(const Job& job)
 {
     const GardenInput input = readGardenInput(job.arguments.garden, job.tables, job.streams.in);
     if (job.arguments.json)
-        job.streams.out << checkJson(input).dump(2) << '\n';
+        job.streams.out << jsonText(checkJson(input));
     else if (input.garden)
         writeFine(input, job.streams.out);
     if (input.garden)

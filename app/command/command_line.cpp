@@ -18,6 +18,9 @@ constexpr const char* kAbout =
     "Underbough: what may I cut from my trees, where, how much, when, and who should do it?\n"
     "It works from a sketch of your garden, on your own computer.";
 
+constexpr const char* kCaution =
+    "The answers are estimates from a sketch. They never say that a tree is safe.";
+
 constexpr const char* kExamples =
     "Examples:\n"
     "  underbough                                   open the window\n"
@@ -39,10 +42,12 @@ public:
     CommandLine()
     {
         app_.set_help_flag("-h,--help", "Show this help");
-        app_.set_version_flag("--version", "underbough " UNDERBOUGH_VERSION);
+        app_.set_version_flag("--version", "underbough " UNDERBOUGH_VERSION, "Show the version");
+        labels();
         app_.footer(kExamples);
         app_.require_subcommand(0, 1);
-        app_.add_option("GARDEN", windowGarden_, "A garden file to open in the window");
+        app_.add_option("GARDEN", windowGarden_, "A garden file to open in the window")
+            ->type_name("FILE");
         addGardenVerbs();
         addSun();
     }
@@ -59,7 +64,7 @@ public:
     [[nodiscard]] std::string help() const
     {
         const auto chosen = app_.get_subcommands();
-        return chosen.empty() ? app_.help() : chosen.front()->help();
+        return chosen.empty() ? app_.help() : chosen.front()->help(app_.get_name());
     }
     [[nodiscard]] std::string version() const { return app_.version(); }
     [[nodiscard]] std::string chosenVerb() const
@@ -72,10 +77,21 @@ public:
     [[nodiscard]] const std::string& windowGarden() const { return windowGarden_; }
 
 private:
+    /// Plainer words than the library's own, for people who don't write programs.
+    void labels()
+    {
+        const auto formatter = app_.get_formatter();
+        formatter->label("Positionals", "Garden");
+        formatter->label("Subcommands", "Commands");
+        formatter->label("SUBCOMMAND", "COMMAND");
+        formatter->label("REQUIRED", "(needed)");
+    }
+
     CLI::App* addVerb(const char* name, const char* about, Verb run)
     {
         CLI::App* command = app_.add_subcommand(name, about);
         command->set_help_flag("-h,--help", "Show this help");
+        command->footer(kCaution);
         command->callback([this, run] { verb_ = run; });
         return command;
     }
@@ -84,9 +100,11 @@ private:
     {
         CLI::App* command = addVerb(name, about, run);
         command->add_option("GARDEN", arguments_.garden, "A garden file, or - for standard input")
-            ->required();
+            ->required()
+            ->type_name("FILE");
         command->add_flag("--json", arguments_.json,
-                          "Write JSON for a program instead of text (docs/command-line.md)");
+                          "Write JSON for a program instead of text, in SI units\n"
+                          "(docs/command-line.md tells its form)");
         return command;
     }
 
@@ -94,7 +112,8 @@ private:
     {
         command
             ->add_option("--units", arguments_.measures,
-                         "metric, uk (wind in mph) or us; else as your system is set")
+                         "Units to read; uk is metric with wind in mph;\n"
+                         "else as your system is set")
             ->check(CLI::IsMember({"metric", "uk", "us"}))
             ->type_name("UNITS");
         command->add_flag("--fail-on-attention", arguments_.failOnAttention,
@@ -116,12 +135,11 @@ private:
     void addGardenVerbs()
     {
         auto* assess = addGardenVerb(
-            "assess", "Headroom, loads in a gust, sun on the plantings, what to cut, who cuts",
-            &assessCommand);
+            "assess", "All of it: headroom, loads, sun, what to cut, who cuts", &assessCommand);
         assess
             ->add_option("--gust", arguments_.gust,
-                         "Gust as forecasts give it: 25 (m/s), \"90 km/h\", \"56 mph\"; else the "
-                         "garden's own")
+                         "Gust as forecasts give it: \"90 km/h\", \"56 mph\",\n"
+                         "25 (m/s); else the garden's own")
             ->type_name("SPEED");
         auto* suggest =
             addGardenVerb("suggest", "What to cut for headroom, and who does it", &suggestCommand);
@@ -148,8 +166,8 @@ private:
             ->required()
             ->type_name("DEGREES");
         sun->add_option("--at", arguments_.at,
-                        "When, such as 2025-06-21T14:30:00+02:00; without a zone UTC is meant; "
-                        "else now")
+                        "When, such as 2025-06-21T14:30:00+02:00; without a zone\n"
+                        "UTC is meant; else now")
             ->type_name("TIME");
         sun->add_flag("--json", arguments_.json, "JSON, which it writes anyway");
         sun->footer("elevation_deg is without refraction, apparent_elevation_deg with it;\n"
@@ -165,6 +183,13 @@ private:
 std::string inOneLine(std::string text)
 {
     std::ranges::replace(text, '\n', ' ');
+    return text;
+}
+
+std::string endedByNewline(std::string text)
+{
+    if (!text.ends_with('\n'))
+        text += '\n';
     return text;
 }
 
@@ -220,7 +245,7 @@ CommandResult runCommandLine(const QStringList& arguments,
     try {
         line.parse(arguments);
     } catch (const CLI::CallForHelp&) {
-        streams.out << line.help();
+        streams.out << endedByNewline(line.help());
         return {kFine, std::nullopt};
     } catch (const CLI::CallForVersion&) {
         streams.out << line.version() << '\n';

@@ -69,7 +69,7 @@ int headroomCommand(const Job& job)
     const model::Garden garden = gardenOf(job);
     const auto all = headroomOfAll(job, garden);
     if (job.arguments.json)
-        job.streams.out << json(all, garden).dump(2) << '\n';
+        job.streams.out << jsonText(json(all, garden));
     else
         job.streams.out << text(all, garden, job.tables, units);
     return statusOf(job, std::ranges::any_of(all, fallsShort));

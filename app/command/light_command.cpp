@@ -51,7 +51,7 @@ int lightCommand(const Job& job)
     const model::Garden garden = gardenOf(job);
     const auto sun = model::light::plantingSun(garden, job.tables, date);
     if (job.arguments.json)
-        job.streams.out << json(sun, date, garden, job.tables).dump(2) << '\n';
+        job.streams.out << jsonText(json(sun, date, garden, job.tables));
     else
         job.streams.out << text(sun, date, garden, job.tables, units);
     return statusOf(job, std::ranges::any_of(sun, [&](const PlantingSun& each) {

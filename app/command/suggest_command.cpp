@@ -74,7 +74,7 @@ int suggestCommand(const Job& job)
     const model::Garden garden = gardenOf(job);
     const auto all = suggestAll(job, garden, date);
     if (job.arguments.json)
-        job.streams.out << json(all, garden, date, units).dump(2) << '\n';
+        job.streams.out << jsonText(json(all, garden, date, units));
     else
         job.streams.out << text(all, garden, units);
     return statusOf(job, std::ranges::any_of(all, [](const TreeSuggestion& each) {

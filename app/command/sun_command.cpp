@@ -1,9 +1,8 @@
 #include "app/command/commands.hpp"
+#include "app/report/json_text.hpp"
 #include "model/light/sun.hpp"
 
 #include <QDateTime>
-
-#include <nlohmann/json.hpp>
 
 #include <cmath>
 
@@ -51,7 +50,7 @@ int sunCommand(const Job& job)
     const model::light::Instant instant{std::chrono::milliseconds(at.toMSecsSinceEpoch())};
     const auto sun =
         model::light::sunPosition(instant, arguments.latitude_deg, arguments.longitude_deg);
-    const nlohmann::ordered_json answer{
+    const Json answer{
         {"format", "underbough-sun"},
         {"version", 1},
         {"at", at.toString(Qt::ISODateWithMs).toStdString()},
@@ -62,7 +61,7 @@ int sunCommand(const Job& job)
          rounded(sun.elevation_deg + model::light::refraction_deg(sun.elevation_deg))},
         {"azimuth_deg", rounded(sun.azimuth_deg)},
     };
-    job.streams.out << answer.dump(2) << '\n';
+    job.streams.out << jsonText(answer);
     return kFine;
 }
 

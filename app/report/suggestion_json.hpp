@@ -1,14 +1,10 @@
 #pragma once
 
+#include "app/report/json_text.hpp"
 #include "app/words/wording.hpp"
 #include "model/advice/suggestion.hpp"
 
-#include <nlohmann/json.hpp>
-
 namespace app {
-
-/// JSON values keep the order they were given in, so that the same garden gives the same bytes.
-using Json = nlohmann::ordered_json;
 
 /// A number as JSON: six figures, which is more than a sketch can bear; null when it is not finite.
 [[nodiscard]] Json number(double value);

@@ -1,0 +1,71 @@
+#include "app/report/json_text.hpp"
+
+#include "model/document/fault.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+bool onOneLine(const Json& list)
+{
+    return std::ranges::none_of(list, [](const Json& item) { return item.is_structured(); }) &&
+           std::ranges::none_of(list, [](const Json& item) { return item.is_string(); });
+}
+
+void write(const Json& value, const std::string& margin, std::string& text);
+
+void writeList(const Json& list, const std::string& margin, std::string& text)
+{
+    const bool flat = onOneLine(list);
+    const std::string inner = margin + "  ";
+    bool first = true;
+    text += '[';
+    for (const Json& item : list) {
+        text += first ? "" : flat ? ", " : ",";
+        if (!flat)
+            text += '\n' + inner;
+        write(item, inner, text);
+        first = false;
+    }
+    if (!flat)
+        text += '\n' + margin;
+    text += ']';
+}
+
+void writeObject(const Json& object, const std::string& margin, std::string& text)
+{
+    const std::string inner = margin + "  ";
+    bool first = true;
+    text += '{';
+    for (const auto& [name, item] : object.items()) {
+        text += first ? "\n" : ",\n";
+        text += inner + Json(name).dump() + ": ";
+        write(item, inner, text);
+        first = false;
+    }
+    text += first ? "}" : '\n' + margin + '}';
+}
+
+void write(const Json& value, const std::string& margin, std::string& text)
+{
+    if (value.is_array())
+        writeList(value, margin, text);
+    else if (value.is_object())
+        writeObject(value, margin, text);
+    else if (value.is_number_float())
+        text += model::plain(value.get<double>());
+    else
+        text += value.dump();
+}
+
+} // namespace
+
+std::string jsonText(const Json& value)
+{
+    std::string text;
+    write(value, {}, text);
+    return text + '\n';
+}
+
+} // namespace app
