@@ -70,8 +70,12 @@ void LightStudy::addSun(const Place& place, const StudyQuestion& question,
         diffuse_MJ_m2_.push_back(day.diffuse_MJ_m2);
         for (const auto& step : path) {
             const double sun_h = step.shines ? weight * step.hours * share.value_or(1.0) : 0.0;
-            rays_.push_back({step.towards, leafShares[d][tree_], sun_h,
-                             weight * perBeam * step.hours * step.beam_W_m2});
+            const double facing_mol = weight * perBeam * step.hours * step.beam_W_m2;
+            const bool sunOnly = question.skyDirections == 0;
+            if (sunOnly && !step.shines)
+                continue;
+            rays_.push_back(
+                {step.towards, leafShares[d][tree_], sun_h, sunOnly ? 0.0 : facing_mol});
             rayLeafShares_.push_back(leafShares[d]);
         }
     }

@@ -72,6 +72,24 @@ TEST(SunPosition, AgreesWithThreeAstronomyLibrariesToAHundredthOfADegree)
     EXPECT_LT(worst, 0.003); // what it was when written
 }
 
+// Published: tests/published/sun-positions-random.csv, an astronomy library at 2000 random
+// instants.
+TEST(SunPosition, AgreesWithAnAstronomyLibraryAtRandomInstants)
+{
+    double worst = 0.0;
+    const auto rows = published::table("sun-positions-random.csv");
+    ASSERT_EQ(rows.size(), 2000U);
+    for (const auto& row : rows) {
+        const auto ours = sunPosition(instant(row.at("utc")), published::number(row, "lat"),
+                                      published::number(row, "lon"));
+        worst =
+            std::max(worst, separation_deg(ours, {published::number(row, "elevation_deg_airless"),
+                                                  published::number(row, "azimuth_deg"), 1.0}));
+    }
+    RecordProperty("largest_separation_deg", std::to_string(worst));
+    EXPECT_LT(worst, 0.01);
+}
+
 // Published: Meeus 1998, example 16.a (true elevation 33.2' gives 24.618' by Saemundsson's
 // formula).
 TEST(Refraction, AgreesWithThePublishedExample)
