@@ -71,7 +71,9 @@ QString commonName(const model::Species& species)
 
 QString listed(const Units& units, const QStringList& parts)
 {
-    return units.locale().createSeparatedList(parts);
+    // The C locale has no "and"; the source sentences are English.
+    const bool plain = units.locale().language() == QLocale::C;
+    return (plain ? QLocale(QLocale::English) : units.locale()).createSeparatedList(parts);
 }
 
 QString capitalised(QString sentence)
