@@ -27,10 +27,9 @@ QuickAnswer quick(const Ask& ask, const Tables& tables)
         return {};
     const auto& species = speciesOf(*tree, tables);
     const auto foliation = model::foliate(*tree, species);
-    const model::load::Conditions conditions{
-        .gust_m_s = ask.question.gust_m_s.value_or(garden.designGust_m_s),
-        .inLeaf = model::light::leafShare(species, garden.place, ask.question.date) >= 0.5,
-        .inFruit = true};
+    const auto conditions =
+        model::conditionsOn(ask.question.date, species, garden.place,
+                            ask.question.gust_m_s.value_or(garden.designGust_m_s));
     return {
         foliation,
         model::load::treeLoad(*tree, foliation, species, garden.place, garden.exposure, conditions),

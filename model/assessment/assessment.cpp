@@ -28,11 +28,8 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
                           const Species& species, const Question& question, double gust_m_s,
                           const std::atomic<bool>* cancel)
 {
-    // A crop hangs while there are leaves; half of them is taken as in leaf for wind and weight.
-    const double leafShare = light::leafShare(species, garden.place, question.date);
-    const load::Conditions windy{
-        .gust_m_s = gust_m_s, .inLeaf = leafShare >= 0.5, .inFruit = leafShare > 0.0};
-    const load::Conditions still{.gust_m_s = 0.0, .inLeaf = windy.inLeaf, .inFruit = windy.inFruit};
+    const auto windy = conditionsOn(question.date, species, garden.place, gust_m_s);
+    const auto still = conditionsOn(question.date, species, garden.place, 0.0);
     TreeAssessment result;
     result.tree = tree.id;
     result.foliation = foliation;
@@ -57,6 +54,13 @@ bool stopped(const std::atomic<bool>* cancel)
 }
 
 } // namespace
+
+load::Conditions conditionsOn(std::chrono::year_month_day date, const Species& species,
+                              const Place& place, double gust_m_s)
+{
+    const double leafShare = light::leafShare(species, place, date);
+    return {.gust_m_s = gust_m_s, .inLeaf = leafShare >= 0.5, .inFruit = leafShare > 0.0};
+}
 
 Assessment assess(const Garden& garden, const Tables& tables, const Question& question,
                   const std::string& onlyTree, const std::atomic<bool>* cancel)

@@ -42,6 +42,12 @@ struct Assessment {
     std::vector<light::PlantingSun> sunAfter; ///< after all suggested cuts
 };
 
+/// What loads a tree of this species on a date, at a gust: with half of its leaf or more it counts
+/// as in leaf, and the crop hangs while there is any.
+[[nodiscard]] load::Conditions conditionsOn(std::chrono::year_month_day date,
+                                            const Species& species, const Place& place,
+                                            double gust_m_s);
+
 /// \pre  validate(garden, tables) found no fault
 /// \param onlyTree  id of the one tree wanted; empty: all. Shade always counts every tree.
 [[nodiscard]] Assessment assess(const Garden& garden, const Tables& tables,

@@ -1,0 +1,79 @@
+#pragma once
+
+#include "app/format/units.hpp"
+#include "model/garden/garden.hpp"
+#include "model/light/sun.hpp"
+
+#include <QLineF>
+#include <QPainterPath>
+#include <QPointF>
+#include <QSizeF>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+/// The plan of the garden as shapes on the canvas: north up, pixels, y down.
+namespace app {
+
+/// The plan's camera.
+struct PlanFrame {
+    model::Point2 middle_m{};    ///< garden frame, drawn in the middle of the canvas
+    double pixelsPerMetre{10.0}; ///< > 0
+    QSizeF canvas;
+
+    [[nodiscard]] QPointF toCanvas(model::Point2 place_m) const;
+    [[nodiscard]] model::Point2 toPlace(QPointF point) const;
+    friend bool operator==(const PlanFrame&, const PlanFrame&) = default;
+};
+
+/// The frame that shows the whole garden, and room around the chosen tree to walk round it.
+[[nodiscard]] PlanFrame fittedPlanFrame(const model::Garden& garden, const model::Tree* chosen,
+                                        QSizeF canvas);
+
+enum class PlanKind { strip, hedge, shrub, bed, lawn, building, fence, glasshouse, pond };
+
+struct PlanShape {
+    PlanKind kind{};
+    QString name;
+    QPolygonF outline;
+    QPointF nameAt;
+};
+
+struct PlanTree {
+    QPainterPath crown; ///< leafy bodies from above
+    QPointF stem;
+    double stemRadius{};
+    QString name;
+    bool chosen{};
+};
+
+struct PlanScene {
+    QSizeF canvas;
+    std::vector<PlanShape> shapes;
+    std::vector<PlanTree> trees;
+    std::vector<QPainterPath> wires;
+    QPainterPath shadow;
+    QPointF eye;                  ///< where the gardener of the side view stands
+    QLineF gaze;                  ///< from there to the stem
+    std::optional<QLineF> sunRay; ///< from the edge of the plan to the chosen tree; blank at night
+    QLineF scaleBar;
+    QString scaleText;
+};
+
+struct PlanInput {
+    const model::Garden& garden;
+    const model::Tree* chosen{}; ///< one of the garden's; null: a garden without trees
+    const PlanFrame& frame;
+    double bearing_deg{};                        ///< of the side view
+    const std::vector<model::Region>* shadows{}; ///< null: not known yet
+    const model::light::SunPosition* sun{};      ///< null: not known yet
+    const Units& units;
+};
+
+[[nodiscard]] PlanScene planScene(const PlanInput& input);
+
+/// How far from the stem the gardener of the side view is drawn, pixels.
+[[nodiscard]] double eyeDistance(const model::Tree& tree, const PlanFrame& frame);
+
+} // namespace app

@@ -1,0 +1,348 @@
+#include "app/drawing/side_painter.hpp"
+
+#include "app/drawing/label_room.hpp"
+#include "app/drawing/load_scale.hpp"
+#include "app/drawing/pens.hpp"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace app {
+namespace {
+
+constexpr double kSoilDepth = 8.0;
+constexpr double kNameRow = 17.0;
+constexpr double kBadgeRadius = 11.0;
+
+class SidePainter {
+public:
+    SidePainter(QPainter& painter, const SideScene& scene, const DrawingPalette& colours)
+        : p_(painter), scene_(scene), c_(colours), room_(scene.canvas)
+    {
+    }
+
+    void paint()
+    {
+        p_.setRenderHint(QPainter::Antialiasing);
+        p_.fillRect(QRectF(QPointF(0, 0), scene_.canvas), c_.paper);
+        blocks(true);
+        wires();
+        neededRooms();
+        leaves();
+        gone();
+        limbs();
+        shoots();
+        blocks(false);
+        ground();
+        takeRoomForBadges();
+        gaps();
+        cuts();
+        figures();
+        height();
+        scaleBar();
+    }
+
+private:
+    QColor blockColour(Block kind) const
+    {
+        return kind == Block::hedge || kind == Block::shrub ? c_.planting : c_.structure;
+    }
+
+    void blocks(bool behind)
+    {
+        for (const auto& block : scene_.blocks) {
+            if (block.behind != behind)
+                continue;
+            const bool leafy = block.kind == Block::hedge || block.kind == Block::shrub;
+            const double round = leafy ? std::min(10.0, block.outline.height() / 4.0) : 2.0;
+            p_.setPen(QPen(withAlpha(blockColour(block.kind), behind ? 0.75 : 1.0), 1.2));
+            p_.setBrush(withAlpha(blockColour(block.kind), behind ? 0.22 : 0.38));
+            p_.drawRoundedRect(block.outline, round, round);
+            nameBlock(block);
+        }
+    }
+
+    void nameBlock(const SceneBlock& block)
+    {
+        const QSizeF size = textSize(p_, block.name);
+        // Beside the tree rather than behind its stem.
+        QPointF middle = block.outline.center();
+        const double stemX = scene_.canvas.width() / 2.0;
+        if (std::abs(middle.x() - stemX) < size.width())
+            middle.rx() = stemX - block.outline.left() > block.outline.right() - stemX
+                              ? (block.outline.left() * 3.0 + stemX) / 4.0
+                              : (block.outline.right() * 3.0 + stemX) / 4.0;
+        const QRectF box = block.outline.height() > size.height() + 4.0
+                               ? QRectF(middle - QPointF(size.width(), size.height()) / 2.0, size)
+                               : above({middle.x(), block.outline.top()}, size, 3.0);
+        room_.take(box);
+        drawText(p_, box, block.name, c_.ink, withAlpha(c_.paper, 0.65));
+    }
+
+    void wires()
+    {
+        for (const auto& wire : scene_.wires) {
+            p_.setBrush(Qt::NoBrush);
+            p_.setPen(QPen(c_.line, 2.0, Qt::DashDotLine));
+            p_.drawPath(wire.path);
+            const QSizeF size = textSize(p_, wire.name);
+            if (wire.nameAt.isNull())
+                continue;
+            drawText(p_,
+                     room_.place({above(wire.nameAt, size, 5.0), below(wire.nameAt, size, 5.0),
+                                  rightOf(wire.nameAt, size, 8.0)}),
+                     wire.name, c_.line, withAlpha(c_.paper, 0.8));
+        }
+    }
+
+    void neededRooms()
+    {
+        for (const auto& need : scene_.needs) {
+            const QColor colour = need.enough ? c_.enough : c_.shortOf;
+            p_.fillRect(need.needed, withAlpha(colour, 0.10));
+            p_.setPen(QPen(colour, 1.6, Qt::CustomDashLine));
+            QPen dashed(colour, 1.6);
+            dashed.setDashPattern({5.0, 4.0});
+            p_.setPen(dashed);
+            p_.drawLine(need.needed.topLeft(), need.needed.topRight());
+        }
+    }
+
+    void leaves()
+    {
+        for (const auto& leaf : scene_.leaves) {
+            const double fullness = 0.35 + 0.65 * scene_.leafShare;
+            const double alpha = (0.10 + 0.08 * leaf.nearness) * fullness;
+            p_.setPen(Qt::NoPen);
+            p_.setBrush(withAlpha(c_.leaf, leaf.chosen ? alpha + 0.14 : alpha));
+            p_.drawPath(leaf.bodies);
+            if (scene_.leafShare > 0.05) {
+                p_.setBrush(withAlpha(c_.leaf, (0.28 + 0.30 * leaf.nearness) * scene_.leafShare));
+                p_.drawPath(leaf.dabs);
+            }
+            if (leaf.chosen) {
+                p_.setPen(QPen(withAlpha(c_.leaf, 0.9), 1.2));
+                p_.setBrush(Qt::NoBrush);
+                p_.drawPath(leaf.bodies.simplified());
+            }
+        }
+    }
+
+    void shoots()
+    {
+        for (const auto& leaf : scene_.leaves) {
+            p_.setPen(QPen(
+                withAlpha(c_.leaf, (0.25 + 0.35 * leaf.nearness) * (0.4 + 0.6 * scene_.leafShare)),
+                1.2, Qt::SolidLine, Qt::RoundCap));
+            for (const auto& shoot : leaf.shoots)
+                p_.drawLine(shoot);
+        }
+    }
+
+    void gone()
+    {
+        QPen dashed(withAlpha(c_.cut, 0.9), 1.0);
+        dashed.setDashPattern({3.0, 3.0});
+        p_.setPen(dashed);
+        p_.setBrush(withAlpha(c_.cut, 0.06));
+        for (const auto& wood : scene_.gone)
+            p_.drawPath(wood);
+    }
+
+    void limbs()
+    {
+        for (const auto& limb : scene_.limbs) {
+            if (limb.chosen) {
+                p_.setPen(QPen(c_.chosen, 7.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+                p_.setBrush(Qt::NoBrush);
+                p_.drawPath(limb.wood);
+            }
+            // The outline first, so that the fill covers where one stretch of wood meets the next.
+            QPen edge(withAlpha(c_.ink, 0.85), 2.2);
+            if (limb.guessed)
+                edge.setDashPattern({1.5, 1.5});
+            p_.setPen(edge);
+            p_.setBrush(Qt::NoBrush);
+            p_.drawPath(limb.wood);
+            p_.setPen(Qt::NoPen);
+            p_.setBrush(limbBrush(limb));
+            p_.drawPath(limb.wood);
+        }
+    }
+
+    QBrush limbBrush(const SceneLimb& limb) const
+    {
+        if (!limb.hasStrength)
+            return {c_.ink, Qt::Dense4Pattern};
+        if (!limb.utilisation)
+            return c_.bark;
+        return c_.loads.value(loadStep(*limb.utilisation), c_.bark);
+    }
+
+    void ground()
+    {
+        const QRectF soil(0.0, scene_.groundY, scene_.canvas.width(),
+                          scene_.canvas.height() - scene_.groundY);
+        p_.fillRect(soil, withAlpha(c_.soil, 0.28));
+        for (const auto& band : scene_.bands)
+            drawBand(band);
+        p_.setPen(QPen(c_.ink, 1.6));
+        p_.drawLine(QPointF(0.0, scene_.groundY), QPointF(scene_.canvas.width(), scene_.groundY));
+    }
+
+    QColor bandColour(Ground kind) const
+    {
+        switch (kind) {
+        case Ground::strip:
+            return c_.strip;
+        case Ground::bed:
+            return c_.planting;
+        case Ground::lawn:
+            return c_.leaf;
+        case Ground::pond:
+            break;
+        }
+        return c_.structure;
+    }
+
+    void drawBand(const SceneBand& band)
+    {
+        const double y = scene_.groundY + 5.0 + band.row * (kSoilDepth + kNameRow);
+        const QRectF bar(band.fromX, y, band.toX - band.fromX, kSoilDepth);
+        p_.setPen(Qt::NoPen);
+        p_.setBrush(bandColour(band.kind));
+        p_.drawRoundedRect(bar, 2.0, 2.0);
+        const QSizeF size = textSize(p_, band.name);
+        const double x = std::clamp(bar.center().x() - size.width() / 2.0, 4.0,
+                                    scene_.canvas.width() - size.width() - 4.0);
+        const QRectF box(QPointF(x, y + kSoilDepth + 1.0), size);
+        room_.take(box);
+        drawText(p_, box, band.name, c_.ink, Qt::transparent);
+    }
+
+    void cuts()
+    {
+        for (const auto& cut : scene_.cuts) {
+            p_.setPen(QPen(c_.paper, 6.0, Qt::SolidLine, Qt::RoundCap));
+            p_.drawLine(cut.stroke);
+            QPen pen(c_.cut, 3.0, Qt::SolidLine, Qt::RoundCap);
+            if (cut.kind == model::CutKind::lifting)
+                pen.setDashPattern({2.0, 2.0});
+            p_.setPen(pen);
+            p_.drawLine(cut.stroke);
+            drawBadge(cut);
+        }
+    }
+
+    static QRectF disc(const SceneCut& cut)
+    {
+        return {cut.badge - QPointF(kBadgeRadius, kBadgeRadius),
+                QSizeF(2 * kBadgeRadius, 2 * kBadgeRadius)};
+    }
+
+    void takeRoomForBadges()
+    {
+        for (const auto& cut : scene_.cuts)
+            room_.take(disc(cut));
+    }
+
+    void drawBadge(const SceneCut& cut)
+    {
+        p_.setPen(QPen(c_.paper, 2.0));
+        p_.setBrush(c_.cut);
+        p_.drawEllipse(disc(cut));
+        p_.setPen(c_.paper);
+        p_.drawText(disc(cut), Qt::AlignCenter, QString::number(cut.number));
+    }
+
+    void gaps()
+    {
+        for (const auto& need : scene_.needs) {
+            const QColor colour = need.enough ? c_.enough : c_.shortOf;
+            const QSizeF neededSize = textSize(p_, need.neededText);
+            const QPointF end = need.needed.topRight();
+            const QPointF start = need.needed.topLeft();
+            const double half = neededSize.width() / 2.0;
+            const QPointF inEnd(end.x() - half, end.y());
+            const QPointF inStart(start.x() + half, start.y());
+            drawText(
+                p_,
+                room_.place({rightOf(end, neededSize, 2.0), leftOf(start, neededSize, 2.0),
+                             above(inEnd, neededSize, 3.0), above(inStart, neededSize, 3.0),
+                             below(inEnd, neededSize, 3.0), below(inStart, neededSize, 3.0),
+                             rightOf(end + QPointF(0.0, neededSize.height()), neededSize, 2.0),
+                             leftOf(start + QPointF(0.0, neededSize.height()), neededSize, 2.0)}),
+                need.neededText, colour, withAlpha(c_.paper, 0.85));
+            if (need.clear)
+                dimension(*need.clear, need.clearText, c_.ink);
+            if (need.missing)
+                dimension(*need.missing, need.missingText, c_.shortOf);
+        }
+    }
+
+    void dimension(const QLineF& line, const QString& text, const QColor& colour)
+    {
+        p_.setPen(QPen(colour, 1.8));
+        p_.drawLine(line);
+        for (const QPointF end : {line.p1(), line.p2()})
+            p_.drawLine(end - QPointF(5.0, 0.0), end + QPointF(5.0, 0.0));
+        const QSizeF size = textSize(p_, text);
+        const QPointF middle = line.center();
+        const QPointF lift(0.0, size.height());
+        drawText(p_,
+                 room_.place({rightOf(middle, size, 8.0), leftOf(middle, size, 8.0),
+                              rightOf(middle - lift, size, 8.0), leftOf(middle - lift, size, 8.0),
+                              rightOf(middle + lift, size, 8.0)}),
+                 text, colour, withAlpha(c_.paper, 0.9));
+    }
+
+    void figures()
+    {
+        for (const auto& figure : scene_.figures) {
+            const QSizeF size = textSize(p_, figure.text);
+            const QRectF box =
+                room_.place({rightOf(figure.at, size, 10.0), leftOf(figure.at, size, 10.0),
+                             above(figure.at, size, 10.0), below(figure.at, size, 10.0)});
+            drawText(p_, box, figure.text, c_.ink, withAlpha(c_.paper, figure.chosen ? 0.95 : 0.8));
+        }
+    }
+
+    void height()
+    {
+        const QLineF line(scene_.heightX, scene_.groundY, scene_.heightX, scene_.topY);
+        p_.setPen(QPen(c_.faintInk, 1.0));
+        p_.drawLine(line);
+        for (const QPointF end : {line.p1(), line.p2()})
+            p_.drawLine(end - QPointF(4.0, 0.0), end + QPointF(4.0, 0.0));
+        const QSizeF size = textSize(p_, scene_.heightText);
+        drawText(p_, room_.place({above(line.p2(), size, 3.0), leftOf(line.center(), size, 6.0)}),
+                 scene_.heightText, c_.faintInk, Qt::transparent);
+    }
+
+    void scaleBar()
+    {
+        p_.setPen(QPen(c_.ink, 1.5));
+        p_.drawLine(scene_.scaleBar);
+        for (const QPointF end : {scene_.scaleBar.p1(), scene_.scaleBar.p2()})
+            p_.drawLine(end - QPointF(0.0, 4.0), end + QPointF(0.0, 4.0));
+        const QSizeF size = textSize(p_, scene_.scaleText);
+        drawText(p_, leftOf(scene_.scaleBar.p1(), size, 6.0), scene_.scaleText, c_.ink,
+                 Qt::transparent);
+    }
+
+    QPainter& p_;
+    const SideScene& scene_;
+    const DrawingPalette& c_;
+    LabelRoom room_;
+};
+
+} // namespace
+
+void paintSide(QPainter& painter, const SideScene& scene, const DrawingPalette& colours)
+{
+    SidePainter(painter, scene, colours).paint();
+}
+
+} // namespace app

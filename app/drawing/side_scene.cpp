@@ -1,0 +1,43 @@
+#include "app/drawing/side_scene.hpp"
+
+#include "app/drawing/scale_bar.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr double kScaleBarAim = 110.0; // pixels
+
+void addScale(SideScene& scene, const SideInput& input)
+{
+    const double length_m = scaleBarLength_m(input.frame.pixelsPerMetre, kScaleBarAim, input.units);
+    const QPointF end(scene.canvas.width() - 24.0, 24.0);
+    scene.scaleBar = {end - QPointF(length_m * input.frame.pixelsPerMetre, 0.0), end};
+    scene.scaleText = input.units.length(length_m);
+
+    const double top_m = model::height_m(input.shown);
+    scene.topY = input.frame.toCanvas({0.0, 0.0, top_m}).y();
+    scene.heightX = std::max(28.0, input.frame.foot.x() -
+                                       (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre);
+    scene.heightText = input.units.length(top_m);
+}
+
+} // namespace
+
+SideScene sideScene(const SideInput& input)
+{
+    SideScene scene;
+    scene.canvas = input.canvas;
+    scene.groundY = input.frame.foot.y();
+    scene.leafShare = input.leafShare;
+    addGround(scene, input);
+    addLeaves(scene, input);
+    addLimbs(scene, input);
+    addHeadroom(scene, input);
+    addCuts(scene, input);
+    addScale(scene, input);
+    return scene;
+}
+
+} // namespace app

@@ -1,0 +1,144 @@
+#pragma once
+
+#include "app/drawing/side_frame.hpp"
+#include "app/format/units.hpp"
+#include "model/advice/suggestion.hpp"
+#include "model/garden/garden.hpp"
+#include "model/headroom/headroom.hpp"
+
+#include <QLineF>
+#include <QPainterPath>
+#include <QRectF>
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+/// The side view as shapes on the canvas, in pixels, y down. Everything that is drawn is decided
+/// here; the painter only chooses pens.
+namespace app {
+
+/// The wood of one limb.
+struct SceneLimb {
+    QPainterPath wood;
+    std::optional<double> utilisation; ///< blank: not worked out
+    bool hasStrength{true};            ///< false: dead or cracked
+    bool chosen{};
+    bool guessed{}; ///< its diameters are a guess
+};
+
+/// The leaf of one limb: the outline of its leafy bodies and the shoots that hang from them.
+struct SceneLeaf {
+    QPainterPath bodies;
+    QPainterPath dabs; ///< flecks of leaf inside the bodies
+    std::vector<QLineF> shoots;
+    double nearness{}; ///< 0 far side of the crown .. 1 near side
+    bool chosen{};
+};
+
+enum class Ground { strip, bed, lawn, pond };
+
+/// Something flat, seen edge on in the ground line.
+struct SceneBand {
+    Ground kind{};
+    QString name;
+    double fromX{};
+    double toX{};
+    int row{}; ///< names that would meet go to another row
+};
+
+enum class Block { hedge, shrub, building, fence, glasshouse };
+
+/// Something that stands up from the ground.
+struct SceneBlock {
+    Block kind{};
+    QString name;
+    QRectF outline;
+    bool behind{}; ///< it lies beyond the tree's stem
+};
+
+/// A wire overhead.
+struct SceneWire {
+    QPainterPath path;
+    QString name;
+    QPointF nameAt;
+};
+
+/// Headroom that a strip needs, over its width, and what there is of it at the lowest place.
+struct SceneHeadroom {
+    QRectF needed; ///< from the ground to the needed height
+    QString neededText;
+    bool enough{};
+    std::optional<QLineF> clear; ///< from the ground to the lowest leaf, shoot or wood
+    QString clearText;
+    std::optional<QLineF> missing; ///< from there to the needed height
+    QString missingText;
+};
+
+/// Where to cut.
+struct SceneCut {
+    int number{};
+    model::CutKind kind{};
+    QLineF stroke; ///< across the limb; lifting: along the new hem
+    QPointF badge;
+};
+
+/// A figure on a limb.
+struct SceneFigure {
+    QPointF at;
+    QString text;
+    bool chosen{};
+};
+
+struct SideScene {
+    QSizeF canvas;
+    double groundY{};
+    double leafShare{1.0}; ///< 0 bare .. 1 full leaf
+    std::vector<SceneBlock> blocks;
+    std::vector<SceneWire> wires;
+    std::vector<SceneBand> bands;
+    std::vector<SceneLeaf> leaves;  ///< farthest first
+    std::vector<SceneLimb> limbs;   ///< farthest first
+    std::vector<QPainterPath> gone; ///< wood that the suggested cuts have taken
+    std::vector<SceneHeadroom> needs;
+    std::vector<SceneCut> cuts;
+    std::vector<SceneFigure> figures;
+    QLineF scaleBar;
+    QString scaleText;
+    double heightX{}; ///< where the tree's height is measured off
+    double topY{};
+    QString heightText;
+};
+
+/// A limb's load as a drawing needs it.
+struct LimbShade {
+    double utilisation{};
+    bool hasStrength{true};
+};
+
+/// What the side view is drawn from. Holds references: make it, draw, let it go.
+struct SideInput {
+    const model::Garden& garden;
+    const model::Tree& drawn; ///< as the gardener drew it
+    const model::Tree& shown; ///< the same, or what the suggested cuts leave of it
+    const SideFrame& frame;
+    QSizeF canvas;
+    const Units& units;
+    std::function<std::optional<LimbShade>(const std::string& limb)> load;
+    const std::vector<model::headroom::StripHeadroom>* headroom{}; ///< null: not known yet
+    const std::vector<model::advice::PlannedCut>* cuts{};          ///< null: no marks
+    std::string chosenLimb;
+    double leafShare{1.0}; ///< of the leaf the tree has in summer, on the day asked about
+};
+
+[[nodiscard]] SideScene sideScene(const SideInput& input);
+
+/// The parts, each in a file of its own.
+void addLimbs(SideScene& scene, const SideInput& input);
+void addLeaves(SideScene& scene, const SideInput& input);
+void addGround(SideScene& scene, const SideInput& input);
+void addHeadroom(SideScene& scene, const SideInput& input);
+void addCuts(SideScene& scene, const SideInput& input);
+
+} // namespace app

@@ -1,0 +1,94 @@
+#include "app/drawing/plan_scene.hpp"
+
+#include "app/drawing/scale_bar.hpp"
+#include "tests/app/small_garden.hpp"
+
+#include <QLocale>
+
+#include <gtest/gtest.h>
+
+namespace app {
+namespace {
+
+class PlanSceneTest : public ::testing::Test {
+protected:
+    PlanScene scene(const std::vector<model::Region>* shadows = nullptr,
+                    const model::light::SunPosition* sun = nullptr, double bearing_deg = 0.0) const
+    {
+        return planScene({garden_, &garden_.trees[0], frame_, bearing_deg, shadows, sun, units_});
+    }
+
+    model::Garden garden_ = smallGarden();
+    PlanFrame frame_ = fittedPlanFrame(garden_, &garden_.trees[0], {420, 300});
+    Units units_{QLocale(QLocale::English), Measures::metric};
+};
+
+TEST_F(PlanSceneTest, NorthIsUpAndEastIsRight)
+{
+    const QPointF at = frame_.toCanvas({4, 6});
+    EXPECT_GT(frame_.toCanvas({5, 6}).x(), at.x());
+    EXPECT_LT(frame_.toCanvas({4, 7}).y(), at.y());
+    const auto back = frame_.toPlace(at);
+    EXPECT_NEAR(back.x, 4.0, 1e-9);
+    EXPECT_NEAR(back.y, 6.0, 1e-9);
+}
+
+TEST_F(PlanSceneTest, TheWholeGardenIsOnTheCanvas)
+{
+    const QRectF canvas(QPointF(0, 0), frame_.canvas);
+    for (const auto& shape : scene().shapes)
+        EXPECT_TRUE(canvas.contains(shape.outline.boundingRect()));
+    for (const auto& tree : scene().trees)
+        EXPECT_TRUE(canvas.contains(tree.crown.boundingRect()));
+    EXPECT_TRUE(canvas.contains(scene().eye));
+}
+
+TEST_F(PlanSceneTest, WhoLooksNorthStandsToTheSouth)
+{
+    const auto found = scene(nullptr, nullptr, 0.0);
+    EXPECT_NEAR(found.eye.x(), found.gaze.x2(), 1e-9);
+    EXPECT_GT(found.eye.y(), found.gaze.y2());
+}
+
+TEST_F(PlanSceneTest, TheSunIsDrawnOnItsOwnSideAndNotAtNight)
+{
+    const model::light::SunPosition east{
+        .elevation_deg = 20.0, .azimuth_deg = 90.0, .distance_au = 1.0};
+    const auto found = scene(nullptr, &east);
+    ASSERT_TRUE(found.sunRay);
+    EXPECT_GT(found.sunRay->x1(), found.gaze.x2());
+    const model::light::SunPosition night{
+        .elevation_deg = -5.0, .azimuth_deg = 90.0, .distance_au = 1.0};
+    EXPECT_FALSE(scene(nullptr, &night).sunRay);
+}
+
+TEST_F(PlanSceneTest, AHoleInAShadowStaysLight)
+{
+    const std::vector<model::Region> shadows{
+        {{{{{0, 0}, {4, 0}, {4, 4}, {0, 4}}, {{1, 1}, {1, 3}, {3, 3}, {3, 1}}}}}};
+    const auto found = scene(&shadows);
+    EXPECT_TRUE(found.shadow.contains(frame_.toCanvas({0.5, 0.5})));
+    EXPECT_FALSE(found.shadow.contains(frame_.toCanvas({2.0, 2.0})));
+}
+
+TEST_F(PlanSceneTest, AGardenWithNothingInItIsDrawnAllTheSame)
+{
+    const model::Garden empty;
+    const auto frame = fittedPlanFrame(empty, nullptr, {420, 300});
+    const auto found = planScene({empty, nullptr, frame, 0.0, nullptr, nullptr, units_});
+    EXPECT_TRUE(found.trees.empty());
+    EXPECT_GT(frame.pixelsPerMetre, 0.0);
+}
+
+TEST(ScaleBar, IsRoundAndFits)
+{
+    const Units metric(QLocale(QLocale::English), Measures::metric);
+    EXPECT_DOUBLE_EQ(scaleBarLength_m(40.0, 110.0, metric), 2.0);
+    EXPECT_DOUBLE_EQ(scaleBarLength_m(9.0, 110.0, metric), 10.0);
+    EXPECT_DOUBLE_EQ(scaleBarLength_m(220.0, 110.0, metric), 0.5);
+    const Units us(QLocale(QLocale::English), Measures::unitedStates);
+    EXPECT_NEAR(scaleBarLength_m(40.0, 110.0, us), 5 * 0.3048, 1e-12);
+}
+
+} // namespace
+} // namespace app
