@@ -1,0 +1,199 @@
+#include "app/view/answers_view_model.hpp"
+
+#include "app/view/limb_title.hpp"
+#include "app/words/headroom_words.hpp"
+#include "app/words/load_words.hpp"
+#include "app/words/sun_words.hpp"
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr std::size_t kShownLimbs = 5;
+
+template <typename Things>
+auto withId(const Things& things, const std::string& id) -> decltype(&*things.begin())
+{
+    const auto found =
+        std::ranges::find_if(things, [&](const auto& thing) { return thing.id == id; });
+    return found == things.end() ? nullptr : &*found;
+}
+
+template <typename Things>
+QString titleOf(const Things& things, const std::string& id)
+{
+    const auto* thing = withId(things, id);
+    return QString::fromStdString(thing && !thing->name.empty() ? thing->name : id);
+}
+
+Tone::Value worst(const std::vector<Fact>& facts)
+{
+    Tone::Value tone = facts.empty() ? Tone::Plain : Tone::Good;
+    for (const auto& fact : facts)
+        tone = std::max(tone, fact.tone);
+    return tone;
+}
+
+Tone::Value toneOf(const model::load::LimbLoad& load)
+{
+    if (!load.hasStrength || load.utilisation >= 1.0)
+        return Tone::Grave;
+    return load.utilisation >= kNotableUtilisation ? Tone::Mind : Tone::Plain;
+}
+
+Tone::Value toneOf(const model::light::PlantingSun& sun, const model::Plant* plant)
+{
+    if (!plant)
+        return Tone::Plain;
+    if (plant->minSun_h && sun.sun_h < *plant->minSun_h)
+        return Tone::Grave;
+    if (plant->goodSun_h && sun.sun_h < *plant->goodSun_h)
+        return Tone::Mind;
+    return plant->minSun_h || plant->goodSun_h ? Tone::Good : Tone::Plain;
+}
+
+} // namespace
+
+AnswersViewModel::AnswersViewModel(Workspace& workspace, QObject* parent)
+    : QObject(parent), workspace_(workspace)
+{
+    connect(&workspace_, &Workspace::quickChanged, this, &AnswersViewModel::refreshQuick);
+    connect(&workspace_, &Workspace::fullChanged, this, &AnswersViewModel::refreshFull);
+}
+
+void AnswersViewModel::refreshQuick()
+{
+    wordRoom();
+    wordStorm();
+    emit changed();
+}
+
+void AnswersViewModel::refreshFull()
+{
+    wordSun();
+    refreshQuick();
+}
+
+void AnswersViewModel::wordRoom()
+{
+    const auto* tree = workspace_.quickTree();
+    const auto* species = workspace_.species();
+    std::vector<Fact> facts;
+    int missing = 0;
+    if (tree && species) {
+        const auto& garden = workspace_.garden();
+        const auto& units = workspace_.units();
+        const auto* full = workspace_.treeAssessment();
+        for (const auto& strip : workspace_.quick()->headroom) {
+            if (!strip.height_m)
+                continue;
+            const bool isShort = strip.shortfall_m > 0.0;
+            missing += isShort ? 1 : 0;
+            Fact fact{
+                titleOf(garden.strips, strip.strip),
+                tr("%1 of %2").arg(units.length(*strip.height_m), units.length(strip.needed_m)),
+                {},
+                sentence(strip, {units, garden, *tree, *species}),
+                isShort ? Tone::Grave : Tone::Good,
+                strip.blame.empty() ? QString() : QString::fromStdString(strip.blame.front().limb),
+                std::min(1.0, *strip.height_m / strip.needed_m)};
+            if (full && !full->suggestion.cuts.empty()) {
+                const auto after = std::ranges::find(full->suggestion.after, strip.strip,
+                                                     &model::headroom::StripHeadroom::strip);
+                if (after != full->suggestion.after.end())
+                    fact.after = after->height_m ? units.length(*after->height_m) : tr("clear");
+            }
+            facts.push_back(fact);
+        }
+    }
+    if (!tree)
+        roomHeadline_.clear();
+    else if (facts.empty())
+        roomHeadline_ = tr("It hangs over no path, drive or mower strip that you have drawn.");
+    else if (missing == 0)
+        roomHeadline_ = tr("Yes, over everything it hangs over.");
+    else
+        roomHeadline_ = tr("Not enough over %n of the strips it hangs over.", nullptr, missing);
+    roomTone_ = worst(facts);
+    room_.show(std::move(facts));
+}
+
+void AnswersViewModel::wordStorm()
+{
+    const auto* tree = workspace_.quickTree();
+    const auto* species = workspace_.species();
+    std::vector<Fact> facts;
+    stormHeadline_.clear();
+    stormNote_.clear();
+    if (tree && species) {
+        const auto& units = workspace_.units();
+        const auto& quick = *workspace_.quick();
+        const Wording wording{units, workspace_.garden(), *tree, *species};
+        auto loads = quick.load.limbs;
+        std::ranges::stable_sort(loads, [](const auto& a, const auto& b) {
+            return std::pair(!a.hasStrength, a.utilisation) >
+                   std::pair(!b.hasStrength, b.utilisation);
+        });
+        for (const auto& load : loads) {
+            if (facts.size() == kShownLimbs)
+                break;
+            const auto& limb = tree->limbs.at(load.limb);
+            const auto* after = workspace_.loadAfter(limb.id);
+            facts.push_back(
+                {limbTitle(limb), load.hasStrength ? units.share(load.utilisation) : tr("none"),
+                 after && after->hasStrength ? units.share(after->utilisation) : QString(),
+                 sentence(load, wording), toneOf(load), QString::fromStdString(limb.id),
+                 load.hasStrength ? load.utilisation : 1.0});
+        }
+        const auto gust = units.speed(workspace_.gust_m_s());
+        if (!facts.empty())
+            stormHeadline_ = !loads.front().hasStrength || loads.front().utilisation >= 1.0
+                                 ? tr("In gusts of %1 I would expect %2 to break.")
+                                       .arg(gust, facts.front().subject)
+                                 : tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
+                                       .arg(gust, facts.front().subject, facts.front().figure);
+        stormNote_ = tr("The tree weighs about %1 above ground, %2 of it leaf and crop.")
+                         .arg(units.mass(quick.load.mass_kg),
+                              units.mass(quick.load.leaf_kg + quick.load.fruit_kg));
+    }
+    stormTone_ = facts.empty() ? Tone::Plain : facts.front().tone;
+    storm_.show(std::move(facts));
+}
+
+void AnswersViewModel::wordSun()
+{
+    const auto* all = workspace_.assessment();
+    const auto* garden = workspace_.assessedGarden();
+    std::vector<Fact> facts;
+    sunHeadline_.clear();
+    if (all && garden) {
+        const auto& units = workspace_.units();
+        for (const auto& sun : all->sun) {
+            const auto after = std::ranges::find(all->sunAfter, sun.planting,
+                                                 &model::light::PlantingSun::planting);
+            const auto* then = after == all->sunAfter.end() ? nullptr : &*after;
+            const auto* planting = withId(garden->plantings, sun.planting);
+            const auto* plant =
+                planting ? model::findPlant(workspace_.tables(), planting->plant) : nullptr;
+            facts.push_back({titleOf(garden->plantings, sun.planting),
+                             units.hours(sun.sun_h),
+                             then && workspace_.treeAfter() ? units.hours(then->sun_h) : QString(),
+                             sentence(sun, then, *garden, workspace_.tables(), units),
+                             toneOf(sun, plant),
+                             {},
+                             sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0});
+        }
+        const auto hungry = static_cast<int>(std::ranges::count(facts, Tone::Grave, &Fact::tone));
+        const auto date = units.date(all->question.date);
+        sunHeadline_ =
+            facts.empty() ? tr("You have drawn no planting that wants light.")
+            : hungry == 0 ? tr("On %1 every planting gets the least sun it needs.").arg(date)
+                          : tr("On %1 too little sun reaches %n of the plantings.", nullptr, hungry)
+                                .arg(date);
+    }
+    sunTone_ = worst(facts);
+    sun_.show(std::move(facts));
+}
+
+} // namespace app

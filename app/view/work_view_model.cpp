@@ -1,0 +1,176 @@
+#include "app/view/work_view_model.hpp"
+
+#include "app/words/cautions.hpp"
+#include "app/words/cut_words.hpp"
+#include "app/words/finding_words.hpp"
+#include "app/words/labour_words.hpp"
+
+namespace app {
+namespace {
+
+using model::advice::Outcome;
+using model::advice::Who;
+
+Tone::Value toneOf(Who who)
+{
+    switch (who) {
+    case Who::oneself:
+        return Tone::Plain;
+    case Who::withHelper:
+        return Tone::Mind;
+    case Who::arborist:
+        break;
+    }
+    return Tone::Grave;
+}
+
+/// What the sentences about the newest full assessment need; null pointers: there is none.
+struct Assessed {
+    const model::TreeAssessment* full;
+    const model::Garden* garden;
+    const model::Tree* tree;
+    const model::Species* species;
+
+    explicit Assessed(const Workspace& workspace)
+        : full(workspace.treeAssessment()), garden(workspace.assessedGarden()),
+          tree(workspace.assessedTree()), species(workspace.species())
+    {
+    }
+    [[nodiscard]] bool isThere() const { return full && garden && tree && species; }
+    [[nodiscard]] Wording wording(const Units& units) const
+    {
+        return {units, *garden, *tree, *species};
+    }
+};
+
+} // namespace
+
+WorkViewModel::WorkViewModel(Workspace& workspace, QObject* parent)
+    : QObject(parent), workspace_(workspace)
+{
+    connect(&workspace_, &Workspace::fullChanged, this, &WorkViewModel::refresh);
+}
+
+void WorkViewModel::refresh()
+{
+    std::vector<CutLine> lines;
+    const Assessed assessed(workspace_);
+    if (assessed.isThere()) {
+        const auto wording = assessed.wording(workspace_.units());
+        for (const auto& planned : assessed.full->suggestion.cuts)
+            lines.push_back({capitalised(cutKindWords(planned.cut.kind)),
+                             instruction(planned, wording), measures(planned, wording),
+                             whoWords(planned.labour.who), reasons(planned.labour, wording),
+                             sentences(planned.notes), QString::fromStdString(planned.cut.limb),
+                             toneOf(planned.labour.who)});
+    }
+    cuts_.show(std::move(lines));
+    emit changed();
+}
+
+const model::advice::Suggestion* WorkViewModel::suggestion() const
+{
+    const auto* full = workspace_.treeAssessment();
+    return full ? &full->suggestion : nullptr;
+}
+
+QStringList WorkViewModel::sentences(const std::vector<model::advice::Finding>& findings) const
+{
+    QStringList all;
+    const Assessed assessed(workspace_);
+    if (assessed.isThere())
+        for (const auto& finding : findings)
+            all << sentence(finding, assessed.wording(workspace_.units()));
+    all.removeDuplicates();
+    return all;
+}
+
+QString WorkViewModel::outcome() const
+{
+    const Assessed assessed(workspace_);
+    if (!assessed.isThere())
+        return {};
+    return outcomeWords(assessed.full->suggestion, assessed.wording(workspace_.units()));
+}
+
+Tone::Value WorkViewModel::outcomeTone() const
+{
+    const auto* found = suggestion();
+    if (!found)
+        return Tone::Plain;
+    return found->outcome == Outcome::notWithinGuideline ? Tone::Grave : Tone::Good;
+}
+
+double WorkViewModel::leafShare() const
+{
+    return suggestion() ? suggestion()->leafShare : 0.0;
+}
+
+double WorkViewModel::allowance() const
+{
+    return suggestion() ? suggestion()->allowance : 0.0;
+}
+
+QString WorkViewModel::leafText() const
+{
+    const auto& units = workspace_.units();
+    return tr("%1 of the leaf, of %2 that may go now")
+        .arg(units.share(leafShare()), units.share(allowance()));
+}
+
+QStringList WorkViewModel::allowanceReasons() const
+{
+    return suggestion() ? sentences(suggestion()->allowanceReasons) : QStringList();
+}
+
+QStringList WorkViewModel::binding() const
+{
+    return suggestion() ? sentences(suggestion()->binding) : QStringList();
+}
+
+QString WorkViewModel::proof() const
+{
+    const auto* found = suggestion();
+    if (!found || found->outcome == Outcome::nothingNeeded)
+        return {};
+    return found->proven ? tr("Every other set of cuts was weighed: none does it with less leaf.")
+                         : tr("The search was cut short: a set with less leaf may exist.");
+}
+
+QString WorkViewModel::who() const
+{
+    const auto* full = workspace_.treeAssessment();
+    return full ? whoWords(full->labour.who) : QString();
+}
+
+Tone::Value WorkViewModel::whoTone() const
+{
+    const auto* full = workspace_.treeAssessment();
+    return full ? toneOf(full->labour.who) : Tone::Plain;
+}
+
+QStringList WorkViewModel::whoReasons() const
+{
+    const Assessed assessed(workspace_);
+    if (!assessed.isThere())
+        return {};
+    return reasons(assessed.full->labour, assessed.wording(workspace_.units()));
+}
+
+QStringList WorkViewModel::cautions() const
+{
+    return app::cautions();
+}
+
+QString WorkViewModel::cautionsInSight() const
+{
+    constexpr qsizetype kInSight = 2; // the sketch's limits, and whom to ask
+    return cautions().mid(0, kInSight).join(QLatin1Char(' '));
+}
+
+QString WorkViewModel::allCautions() const
+{
+    return QStringLiteral("\u2022 ") + cautions().join(QStringLiteral("\n\u2022 "));
+}
+
+} // namespace app

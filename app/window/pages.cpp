@@ -1,0 +1,47 @@
+#include "app/window/pages.hpp"
+
+#include <QDir>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace app {
+
+Pages::Pages(const model::Tables& tables, Units units, Works works,
+             std::chrono::year_month_day today, std::vector<Example> examples)
+    : workspace(tables, std::move(units), std::move(works), today),
+      garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
+      conditions(workspace), answers(workspace), work(workspace)
+{
+}
+
+QVariantMap Pages::properties()
+{
+    return {{QStringLiteral("garden"), QVariant::fromValue(&garden)},
+            {QStringLiteral("side"), QVariant::fromValue(&side)},
+            {QStringLiteral("plan"), QVariant::fromValue(&plan)},
+            {QStringLiteral("conditions"), QVariant::fromValue(&conditions)},
+            {QStringLiteral("answers"), QVariant::fromValue(&answers)},
+            {QStringLiteral("work"), QVariant::fromValue(&work)}};
+}
+
+std::vector<Example> builtInExamples()
+{
+    std::vector<Example> examples;
+    const QDir folder(QStringLiteral(":/examples"));
+    for (const auto& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+        QFile file(folder.filePath(name));
+        if (!file.open(QIODevice::ReadOnly))
+            continue;
+        const auto title =
+            QJsonDocument::fromJson(file.readAll()).object().value(QStringLiteral("name"));
+        examples.push_back({title.toString(name), file.fileName()});
+    }
+    return examples;
+}
+
+QString qmlImportPath()
+{
+    return QStringLiteral(":/qt/qml");
+}
+
+} // namespace app

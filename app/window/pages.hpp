@@ -1,0 +1,38 @@
+#pragma once
+
+#include "app/view/answers_view_model.hpp"
+#include "app/view/conditions_view_model.hpp"
+#include "app/view/garden_view_model.hpp"
+#include "app/view/plan_view_model.hpp"
+#include "app/view/side_view_model.hpp"
+#include "app/view/work_view_model.hpp"
+
+#include <QVariantMap>
+
+namespace app {
+
+/// One workspace and a view-model for each page of the window.
+struct Pages {
+    Workspace workspace;
+    GardenViewModel garden;
+    SideViewModel side;
+    PlanViewModel plan;
+    ConditionsViewModel conditions;
+    AnswersViewModel answers;
+    WorkViewModel work;
+
+    /// \param tables  outlives the pages
+    Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,
+          std::vector<Example> examples);
+
+    /// The view-models under the names by which Main.qml wants them.
+    [[nodiscard]] QVariantMap properties();
+};
+
+/// The gardens that were built into the program.
+[[nodiscard]] std::vector<Example> builtInExamples();
+
+/// The folder of the QML modules that were built into the program.
+[[nodiscard]] QString qmlImportPath();
+
+} // namespace app

@@ -1,0 +1,103 @@
+#include "app/window/window.hpp"
+
+#include "app/window/pages.hpp"
+
+#include <QDate>
+#include <QFile>
+#include <QFont>
+#include <QGuiApplication>
+#include <QPalette>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QSettings>
+
+namespace app {
+namespace {
+
+constexpr auto kLastGarden = "lastGarden";
+constexpr auto kGeometry = "windowGeometry";
+constexpr auto kDark = "dark";
+
+std::chrono::year_month_day today()
+{
+    const QDate date = QDate::currentDate();
+    return std::chrono::year(date.year()) / date.month() / date.day();
+}
+
+void nameProgram()
+{
+    QCoreApplication::setOrganizationName(QStringLiteral("Underbough"));
+    QCoreApplication::setApplicationName(QStringLiteral("Underbough"));
+    QFont font = QGuiApplication::font();
+    font.setFamilies(QStringList{QStringLiteral("Inter")} + font.families());
+    QGuiApplication::setFont(font);
+}
+
+/// The garden asked for, or the last one; an example when there is none or it can't be opened.
+void openFirst(Pages& pages, const QString& asked)
+{
+    const QString last = QSettings().value(QLatin1String(kLastGarden)).toString();
+    const QString path = !asked.isEmpty() || !QFile::exists(last) ? asked : last;
+    if (path.isEmpty()) {
+        pages.garden.openExample(0);
+        return;
+    }
+    if (pages.garden.open(QUrl::fromLocalFile(path)))
+        return;
+    const QString problem = pages.garden.problem();
+    pages.garden.openExample(0);
+    pages.workspace.say(problem);
+}
+
+bool isDarkAtFirst()
+{
+    const bool desktop = QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
+    return QSettings().value(QLatin1String(kDark), desktop).toBool();
+}
+
+void remember(const Pages& pages, const QQuickWindow& window)
+{
+    QSettings settings;
+    settings.setValue(QLatin1String(kLastGarden), pages.workspace.document().path());
+    settings.setValue(QLatin1String(kGeometry), window.geometry());
+    settings.setValue(QLatin1String(kDark), window.property("dark"));
+}
+
+void restore(QQuickWindow& window)
+{
+    const auto geometry = QSettings().value(QLatin1String(kGeometry)).toRect();
+    if (geometry.isValid())
+        window.setGeometry(geometry);
+}
+
+} // namespace
+
+int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowStart& start)
+{
+    QGuiApplication application(argc, argv);
+    nameProgram();
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+
+    const QLocale locale;
+    const Units units = start.measures ? Units(locale, *start.measures) : Units(locale);
+    Pages pages(tables, units, modelWorks(tables), today(), builtInExamples());
+
+    QQmlApplicationEngine engine;
+    engine.addImportPath(qmlImportPath());
+    auto properties = pages.properties();
+    properties.insert(QStringLiteral("dark"), isDarkAtFirst());
+    engine.setInitialProperties(properties);
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Underbough/Ui/Main.qml")));
+    if (engine.rootObjects().isEmpty())
+        return 1;
+    auto& window = *qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    restore(window);
+    openFirst(pages, start.garden);
+    window.show();
+    const int status = QGuiApplication::exec();
+    remember(pages, window);
+    return status;
+}
+
+} // namespace app

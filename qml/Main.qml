@@ -1,0 +1,147 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// The window: the drawings to the left, the answers to the right, the cautions always in sight.
+ApplicationWindow {
+    id: window
+
+    required property GardenViewModel garden
+    required property SideViewModel side
+    required property PlanViewModel plan
+    required property ConditionsViewModel conditions
+    required property AnswersViewModel answers
+    required property WorkViewModel work
+    /// Dark surroundings.
+    property bool dark: false
+
+    width: 1440
+    height: 920
+    minimumWidth: 1100
+    minimumHeight: 680
+    title: window.garden.title
+    color: Theme.window
+    font.pixelSize: Theme.body
+
+    onClosing: (close) => close.accepted = files.mayClose()
+
+    Binding {
+        target: Theme
+        property: "dark"
+        value: window.dark
+    }
+    FileFlow {
+        id: files
+        garden: window.garden
+        onCloseWanted: window.close()
+    }
+    Shortcut {
+        sequences: [StandardKey.Undo] // qmllint disable unqualified
+        onActivated: window.garden.undo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Redo] // qmllint disable unqualified
+        onActivated: window.garden.redo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Open] // qmllint disable unqualified
+        onActivated: files.askOpen()
+    }
+    Shortcut {
+        sequences: [StandardKey.Save] // qmllint disable unqualified
+        onActivated: files.save()
+    }
+    Shortcut {
+        sequences: [StandardKey.SaveAs] // qmllint disable unqualified
+        onActivated: files.askSaveAs()
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        TopBar {
+            Layout.fillWidth: true
+            garden: window.garden
+            onOpenWanted: files.askOpen()
+            onExampleWanted: (index) => files.askExample(index)
+            onSaveWanted: files.save()
+            onSaveAsWanted: files.askSaveAs()
+            onDarkWanted: (dark) => window.dark = dark
+        }
+        ProblemLine {
+            Layout.fillWidth: true
+            garden: window.garden
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.margins: Theme.wide
+            spacing: Theme.wide
+
+            ColumnLayout {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                spacing: Theme.wide
+
+                Panel {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.preferredHeight: 560
+
+                    SidePage {
+                        anchors { fill: parent; margins: 1 }
+                        side: window.side
+                    }
+                }
+                RowLayout {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.preferredHeight: 262
+                    Layout.maximumHeight: 320
+                    spacing: Theme.wide
+
+                    Panel {
+                        Layout.fillWidth: true
+                        Layout.fillHeight: true
+
+                        PlanPage {
+                            objectName: "planDrawing"
+                            anchors { fill: parent; margins: 1 }
+                            plan: window.plan
+                            side: window.side
+                        }
+                    }
+                    Panel {
+                        Layout.preferredWidth: 330
+                        Layout.fillHeight: true
+
+                        ConditionsPanel {
+                            anchors { fill: parent; margins: Theme.wide }
+                            conditions: window.conditions
+                        }
+                    }
+                }
+            }
+            ColumnLayout {
+                Layout.preferredWidth: 400
+                Layout.maximumWidth: 400
+                Layout.fillHeight: true
+                spacing: Theme.wide
+
+                AnswersColumn {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    answers: window.answers
+                    work: window.work
+                }
+            }
+        }
+        CautionStrip {
+            Layout.fillWidth: true
+            work: window.work
+        }
+    }
+}

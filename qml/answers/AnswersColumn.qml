@@ -1,0 +1,72 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// The gardener's questions, answered one under the other.
+ScrollView {
+    id: root
+
+    required property AnswersViewModel answers
+    required property WorkViewModel work
+
+    contentWidth: availableWidth
+    clip: true
+
+    ColumnLayout {
+        width: root.availableWidth
+        spacing: Theme.gap + 2
+
+        Card {
+            objectName: "roomCard"
+            Layout.fillWidth: true
+            question: qsTr("Is there room beneath it?")
+            headline: root.answers.roomHeadline
+            tone: root.answers.roomTone
+
+            Repeater {
+                model: root.answers.room
+                FactRow { onChosen: (id) => root.answers.choose(id) }
+            }
+        }
+        Card {
+            objectName: "stormCard"
+            Layout.fillWidth: true
+            question: qsTr("What would a storm ask of it?")
+            headline: root.answers.stormHeadline
+            tone: root.answers.stormTone
+
+            Repeater {
+                model: root.answers.storm
+                FactRow { onChosen: (id) => root.answers.choose(id) }
+            }
+            Note {
+                Layout.topMargin: Theme.gap
+                text: root.answers.stormNote
+            }
+        }
+        Card {
+            objectName: "sunCard"
+            Layout.fillWidth: true
+            question: qsTr("Do the plants get their sun?")
+            headline: root.answers.sunHeadline
+            tone: root.answers.sunTone
+            stale: !root.answers.isCurrent
+
+            Repeater {
+                model: root.answers.sun
+                FactRow {}
+            }
+        }
+        WorkCard {
+            Layout.fillWidth: true
+            work: root.work
+        }
+        WhoCard {
+            Layout.fillWidth: true
+            work: root.work
+        }
+    }
+}

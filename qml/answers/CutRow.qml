@@ -1,0 +1,81 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Underbough.Ui
+
+/// One cut of the suggestion, with the number that marks it on the drawing.
+AbstractButton {
+    id: root
+
+    required property int number
+    required property string kind
+    required property string instruction
+    required property string measures
+    required property string who
+    required property list<string> reasons
+    required property list<string> notes
+    required property string limbId
+    required property int tone
+
+    signal chosen(string id)
+
+    Layout.fillWidth: true
+    padding: 7
+    implicitHeight: implicitContentHeight + topPadding + bottomPadding
+    Accessible.name: qsTr("Cut %1, %2: %3").arg(root.number).arg(root.kind).arg(root.instruction)
+    Accessible.description: root.measures + " " + root.who
+
+    onClicked: root.chosen(root.limbId)
+
+    background: Rectangle {
+        radius: 6
+        color: root.hovered ? Theme.hover : "transparent"
+
+        FocusRing { around: root }
+    }
+    contentItem: RowLayout {
+        spacing: Theme.gap + 2
+
+        Rectangle {
+            Layout.alignment: Qt.AlignTop
+            implicitWidth: 24
+            implicitHeight: 24
+            radius: 12
+            color: Theme.drawing.cut
+
+            Text {
+                anchors.centerIn: parent
+                text: root.number
+                font.pixelSize: Theme.small
+                font.weight: Font.DemiBold
+                color: Theme.paper
+            }
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            spacing: 2
+
+            Text {
+                Layout.fillWidth: true
+                text: root.instruction
+                font.pixelSize: Theme.body
+                color: Theme.ink
+                wrapMode: Text.WordWrap
+            }
+            Note { text: root.kind + ". " + root.measures }
+            Note {
+                text: root.who
+                color: Theme.toneInk(root.tone)
+                font.weight: Font.DemiBold
+            }
+            Repeater {
+                model: root.notes
+                Note {
+                    required property string modelData
+                    text: modelData
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,100 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// The garden's file, the chosen tree, and the way back.
+Rectangle {
+    id: root
+
+    required property GardenViewModel garden
+
+    signal openWanted
+    signal exampleWanted(int index)
+    signal saveWanted
+    signal saveAsWanted
+    signal darkWanted(bool dark)
+
+    implicitHeight: 60
+    color: Theme.panel
+
+    RowLayout {
+        anchors { fill: parent; leftMargin: Theme.margin; rightMargin: Theme.margin }
+        spacing: Theme.gap
+
+        PlainButton {
+            objectName: "openButton"
+            text: qsTr("Open\u2026")
+            onClicked: root.openWanted()
+        }
+        PlainButton {
+            objectName: "saveButton"
+            text: qsTr("Save")
+            enabled: root.garden.isDirty || !root.garden.hasFile
+            onClicked: root.saveWanted()
+        }
+        PlainButton {
+            objectName: "saveAsButton"
+            text: qsTr("Save as\u2026")
+            onClicked: root.saveAsWanted()
+        }
+        Choice {
+            objectName: "exampleChoice"
+            label: qsTr("Example gardens")
+            model: root.garden.examples
+            visible: root.garden.examples.length > 0
+            currentIndex: -1
+            displayText: qsTr("Examples")
+            Layout.preferredWidth: 120
+            onActivated: (index) => root.exampleWanted(index)
+        }
+        Rectangle {
+            implicitWidth: 1
+            Layout.preferredHeight: 30
+            Layout.leftMargin: Theme.gap
+            Layout.rightMargin: Theme.gap
+            color: Theme.edge
+        }
+        Choice {
+            objectName: "treeChoice"
+            label: qsTr("Tree")
+            model: root.garden.trees
+            currentIndex: root.garden.treeIndex
+            Layout.preferredWidth: 200
+            onActivated: (index) => root.garden.chooseTree(index)
+        }
+        Text {
+            Layout.fillWidth: true
+            text: root.garden.treeFacts
+            font.pixelSize: Theme.body
+            color: Theme.softInk
+            elide: Text.ElideRight
+        }
+        PlainButton {
+            objectName: "undoButton"
+            text: root.garden.canUndo ? qsTr("Undo: %1").arg(root.garden.undoName) : qsTr("Undo")
+            enabled: root.garden.canUndo
+            Layout.maximumWidth: 230
+            onClicked: root.garden.undo()
+        }
+        PlainButton {
+            objectName: "redoButton"
+            text: root.garden.canRedo ? qsTr("Redo: %1").arg(root.garden.redoName) : qsTr("Redo")
+            enabled: root.garden.canRedo
+            Layout.maximumWidth: 230
+            onClicked: root.garden.redo()
+        }
+        PlainButton {
+            objectName: "lightButton"
+            text: Theme.dark ? qsTr("Light") : qsTr("Dark")
+            Accessible.name: Theme.dark ? qsTr("Light colours") : qsTr("Dark colours")
+            onClicked: root.darkWanted(!Theme.dark)
+        }
+    }
+    Rectangle {
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        height: 1
+        color: Theme.edge
+    }
+}

@@ -1,0 +1,57 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Underbough.App
+import Underbough.Ui
+
+/// The chosen limb: its name, its measures, what it carries.
+RowLayout {
+    id: root
+
+    required property SideViewModel side
+
+    spacing: Theme.gap
+
+    TextField {
+        id: nameField
+        objectName: "limbName"
+        Layout.preferredWidth: 190
+        implicitHeight: Theme.control
+        text: root.side.limbName
+        enabled: root.side.chosenLimb.length > 0
+        placeholderText: qsTr("No limb chosen")
+        placeholderTextColor: Theme.softInk
+        font.pixelSize: Theme.body
+        color: Theme.ink
+        selectByMouse: true
+        maximumLength: 80
+        Accessible.name: qsTr("Name of the chosen limb")
+        background: Rectangle {
+            radius: Theme.radius
+            color: Theme.field
+            border.color: Theme.edge
+
+            FocusRing { around: nameField }
+        }
+        onEditingFinished: {
+            if (text !== root.side.limbName)
+                root.side.renameLimb(text)
+            text = Qt.binding(() => root.side.limbName)
+        }
+    }
+    Text {
+        Layout.fillWidth: true
+        text: root.side.chosenLimb.length > 0
+              ? root.side.limbFacts
+              : qsTr("Click a limb, or Tab to a handle, to see its figures and to change it.")
+        font.pixelSize: Theme.body
+        color: Theme.softInk
+        elide: Text.ElideRight
+    }
+    PlainButton {
+        objectName: "eraseButton"
+        text: qsTr("Erase limb")
+        enabled: root.side.canDelete && !root.side.showsAfter
+        onClicked: root.side.deleteLimb()
+    }
+}

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "app/window/pages.hpp"
+
+#include <QObject>
+#include <QTemporaryDir>
+
+/// The window's view-models over the small garden of the tests, on a fixed day, in English and
+/// metric, for a test written in QML.
+class TestPages : public QObject {
+    Q_OBJECT
+    Q_PROPERTY(app::GardenViewModel* garden READ garden CONSTANT FINAL)
+    Q_PROPERTY(app::SideViewModel* side READ side CONSTANT FINAL)
+    Q_PROPERTY(app::PlanViewModel* plan READ plan CONSTANT FINAL)
+    Q_PROPERTY(app::ConditionsViewModel* conditions READ conditions CONSTANT FINAL)
+    Q_PROPERTY(app::AnswersViewModel* answers READ answers CONSTANT FINAL)
+    Q_PROPERTY(app::WorkViewModel* work READ work CONSTANT FINAL)
+
+public:
+    explicit TestPages(QObject* parent = nullptr);
+
+    [[nodiscard]] app::GardenViewModel* garden() { return &pages_.garden; }
+    [[nodiscard]] app::SideViewModel* side() { return &pages_.side; }
+    [[nodiscard]] app::PlanViewModel* plan() { return &pages_.plan; }
+    [[nodiscard]] app::ConditionsViewModel* conditions() { return &pages_.conditions; }
+    [[nodiscard]] app::AnswersViewModel* answers() { return &pages_.answers; }
+    [[nodiscard]] app::WorkViewModel* work() { return &pages_.work; }
+
+    /// The small garden anew, without a file.
+    Q_INVOKABLE void restart();
+    /// A file in a folder of the test's own.
+    Q_INVOKABLE QUrl file(const QString& name) const;
+    /// Where on the side view a station of the chosen tree is drawn.
+    Q_INVOKABLE QPointF station(const QString& limb, int station) const;
+    Q_INVOKABLE int limbCount() const;
+    Q_INVOKABLE double height_m(const QString& limb, int station) const;
+
+private:
+    QTemporaryDir folder_;
+    app::Pages pages_;
+};

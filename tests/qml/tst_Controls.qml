@@ -1,0 +1,62 @@
+import QtQuick
+import QtTest
+import Underbough.App
+import Underbough.Ui
+
+TestCase {
+    id: testCase
+    name: "Controls"
+    width: 400
+    height: 300
+    visible: true
+    when: windowShown
+
+    Component {
+        id: factRow
+        FactRow {
+            width: 300
+            subject: "north scaffold"
+            figure: "62 %"
+            after: "48 %"
+            sentence: "All of it in one sentence."
+            tone: Tone.Mind
+            factId: "north"
+            measure: 0.62
+        }
+    }
+    Component {
+        id: gauge
+        LeafGauge {
+            width: 300
+            taken: 0.1
+            allowed: 0.25
+            label: "10 % of 25 %"
+        }
+    }
+    SignalSpy { id: chosen; signalName: "chosen" }
+
+    function test_aFactOpensToItsSentenceAndPointsAtItsLimb() {
+        const row = createTemporaryObject(factRow, testCase)
+        chosen.target = row
+        chosen.clear()
+        const closed = row.implicitHeight
+        mouseClick(row)
+        tryVerify(() => row.implicitHeight > closed)
+        compare(chosen.count, 1)
+        compare(chosen.signalArguments[0][0], "north")
+        compare(row.Accessible.name, "north scaffold: 62 %, after the cuts 48 %")
+    }
+
+    function test_aFactIsReachedAndOpenedByKeys() {
+        const row = createTemporaryObject(factRow, testCase)
+        row.forceActiveFocus(Qt.TabFocusReason)
+        verify(row.activeFocus)
+        keyClick(Qt.Key_Space)
+        verify(row.open)
+    }
+
+    function test_theGaugeTellsItsShare() {
+        const item = createTemporaryObject(gauge, testCase)
+        compare(item.Accessible.description, "10 % of 25 %")
+    }
+}

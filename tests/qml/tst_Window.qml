@@ -1,0 +1,234 @@
+import QtQuick
+import QtTest
+import Underbough.App
+import Underbough.Test
+import Underbough.Ui
+
+/// The whole window over the small garden, driven with mouse and keys as a gardener would.
+TestCase {
+    id: testCase
+    name: "Window"
+    when: windowShown
+
+    TestPages { id: pages }
+    Main {
+        id: window
+        visible: true
+        garden: pages.garden
+        side: pages.side
+        plan: pages.plan
+        conditions: pages.conditions
+        answers: pages.answers
+        work: pages.work
+    }
+
+    function child(name) {
+        const item = findChild(window.contentItem, name)
+        verify(item, name)
+        return item
+    }
+    function settle() {
+        tryCompare(pages.garden, "isBusy", false, 60000)
+    }
+    function init() {
+        pages.restart()
+        window.requestActivate()
+        settle()
+    }
+    function drawn(limb, station) {
+        const drawing = child("sideDrawing")
+        const at = pages.station(limb, station)
+        return drawing.mapToItem(window.contentItem, at.x, at.y)
+    }
+    function drag(from, to) {
+        mousePress(window.contentItem, from.x, from.y)
+        for (let i = 1; i <= 8; ++i)
+            mouseMove(window.contentItem, from.x + (to.x - from.x) * i / 8, from.y + (to.y - from.y) * i / 8)
+        mouseRelease(window.contentItem, to.x, to.y)
+    }
+
+    function test_01_answersStandBesideTheDrawing() {
+        verify(pages.answers.roomHeadline.length > 0)
+        verify(pages.answers.stormHeadline.length > 0)
+        verify(pages.answers.sunHeadline.length > 0)
+        verify(pages.work.outcome.length > 0)
+        verify(pages.work.cautions.length >= 5)
+        compare(child("roomCard").headline, pages.answers.roomHeadline)
+    }
+
+    function test_02_draggingALimbsEndMovesItAndUndoesInOneStep() {
+        const before = pages.height_m("bough", 2)
+        const figure = pages.answers.stormHeadline
+        const from = drawn("bough", 2)
+        drag(from, Qt.point(from.x + 20, from.y - 60))
+        verify(pages.height_m("bough", 2) > before + 0.3)
+        compare(pages.garden.undoName, "move path bough")
+        verify(pages.garden.isDirty)
+        verify(window.title.indexOf("*") >= 0)
+        settle()
+        verify(pages.answers.stormHeadline !== figure)
+        keyClick(Qt.Key_Z, Qt.ControlModifier)
+        compare(pages.height_m("bough", 2), before)
+        verify(!pages.garden.isDirty)
+        verify(pages.garden.canRedo)
+    }
+
+    function test_03_figuresAnswerWhileTheButtonIsStillDown() {
+        const figure = pages.answers.stormHeadline
+        const from = drawn("bough", 2)
+        mousePress(window.contentItem, from.x, from.y)
+        mouseMove(window.contentItem, from.x + 40, from.y + 5)
+        mouseMove(window.contentItem, from.x + 60, from.y + 5)
+        tryVerify(() => pages.answers.stormHeadline !== figure, 20000)
+        mouseRelease(window.contentItem, from.x + 60, from.y + 5)
+    }
+
+    function test_04_oneStrokeDrawsALimb() {
+        mouseClick(child("drawButton"))
+        const stem = drawn("stem", 1)
+        drag(Qt.point(stem.x, stem.y - 40), Qt.point(stem.x - 120, stem.y - 110))
+        compare(pages.limbCount(), 3)
+        compare(pages.garden.undoName, "draw a limb")
+        verify(!child("drawButton").checked)
+        compare(pages.side.chosenLimb, "limb-1")
+        pages.garden.undo()
+        compare(pages.limbCount(), 2)
+    }
+
+    function test_05_aStrokeFromThinAirIsExplained() {
+        mouseClick(child("drawButton"))
+        const stem = drawn("stem", 1)
+        drag(Qt.point(stem.x - 200, stem.y), Qt.point(stem.x - 260, stem.y - 50))
+        compare(pages.limbCount(), 2)
+        verify(pages.garden.problem.length > 0)
+        mouseClick(child("problemButton"))
+        compare(pages.garden.problem, "")
+        mouseClick(child("drawButton"))
+    }
+
+    function test_06_allOfItByKeyboard() {
+        pages.side.chooseLimb("bough")
+        const before = pages.height_m("bough", 2)
+        let guard = 0
+        window.contentItem.forceActiveFocus()
+        while (!(window.activeFocusItem && window.activeFocusItem.limbId === "bough" && window.activeFocusItem.isEnd) && ++guard < 60)
+            keyClick(Qt.Key_Tab)
+        verify(guard < 60)
+        keyClick(Qt.Key_Up)
+        keyClick(Qt.Key_Up)
+        fuzzyCompare(pages.height_m("bough", 2), before + 0.1, 1e-9)
+        keyClick(Qt.Key_Down, Qt.ShiftModifier)
+        fuzzyCompare(pages.height_m("bough", 2), before - 0.4, 1e-9)
+        keyClick(Qt.Key_Z, Qt.ControlModifier)
+        fuzzyCompare(pages.height_m("bough", 2), before, 1e-9)
+        keyClick(Qt.Key_Insert)
+        compare(pages.limbCount(), 3)
+        compare(window.activeFocusItem.limbId, "limb-1")
+        keyClick(Qt.Key_Delete)
+        compare(pages.limbCount(), 2)
+    }
+
+    function test_07_clickingWoodChoosesALimbAndItCanBeRenamed() {
+        const a = drawn("bough", 1)
+        mouseClick(window.contentItem, a.x, a.y)
+        compare(pages.side.chosenLimb, "bough")
+        const field = child("limbName")
+        mouseClick(field)
+        field.selectAll()
+        for (const letter of "gate")
+            keyClick(letter)
+        keyClick(Qt.Key_Return)
+        compare(pages.side.limbName, "gate")
+        compare(pages.garden.undoName, "rename path bough")
+    }
+
+    function test_08_moreGustMoreLoad() {
+        const slide = child("gustSlide")
+        slide.forceActiveFocus()
+        const figure = pages.answers.stormHeadline
+        const word = pages.conditions.gustWord
+        for (let i = 0; i < 12; ++i)
+            keyClick(Qt.Key_Right)
+        compare(pages.conditions.gust, 37)
+        verify(pages.conditions.gustWord !== word)
+        settle()
+        verify(pages.answers.stormHeadline !== figure)
+    }
+
+    function test_09_theHourMovesTheSun() {
+        const text = pages.conditions.sunText
+        child("hourSlide").forceActiveFocus()
+        for (let i = 0; i < 12; ++i)
+            keyClick(Qt.Key_Left)
+        tryVerify(() => pages.conditions.sunText !== text, 20000)
+    }
+
+    function test_10_walkingRoundByTheEyeOnThePlan() {
+        const eye = child("eye")
+        const bearing = pages.side.bearing
+        const from = eye.mapToItem(window.contentItem, eye.width / 2, eye.height / 2)
+        drag(from, Qt.point(from.x + 60, from.y - 60))
+        verify(pages.side.bearing !== bearing)
+        compare(pages.garden.canUndo, false)
+    }
+
+    function test_11_saveAndOpenGiveTheSameGardenBack() {
+        pages.side.chooseLimb("bough")
+        pages.side.renameLimb("kept")
+        verify(pages.garden.isDirty)
+        verify(pages.garden.saveAs(pages.file("kept.json")))
+        verify(!pages.garden.isDirty)
+        verify(window.title.indexOf("kept") >= 0)
+        verify(window.title.indexOf("*") < 0)
+        pages.restart()
+        verify(pages.garden.open(pages.file("kept.json")))
+        pages.side.chooseLimb("bough")
+        compare(pages.side.limbName, "kept")
+    }
+
+    function test_12_aBrokenFileIsSaidAndTheGardenStays() {
+        verify(!pages.garden.open(pages.file("nothing-there.json")))
+        tryCompare(child("problemText"), "visible", true)
+        compare(pages.limbCount(), 2)
+        pages.garden.dismissProblem()
+    }
+
+    function test_13_unsavedChangesAreAskedAboutBeforeTheWindowCloses() {
+        pages.side.chooseLimb("bough")
+        pages.side.renameLimb("unsaved")
+        window.close()
+        verify(window.visible)
+        const cancel = findChild(window, "cancelButton")
+        verify(cancel)
+        tryCompare(cancel, "visible", true)
+        mouseClick(cancel)
+        verify(window.visible)
+        compare(pages.side.limbName, "unsaved")
+    }
+
+    function test_14_cautionsAreInSightAndAllCanBeRead() {
+        const button = child("cautionsButton")
+        const text = child("cautionsText")
+        verify(text.visible && text.text.length > 0)
+        const closed = text.text.length
+        mouseClick(button)
+        verify(text.text.length > closed)
+        for (const caution of pages.work.cautions)
+            verify(text.text.indexOf(caution) >= 0)
+        mouseClick(button)
+    }
+
+    function test_15_everyHandleHasANameAndIsBigEnoughForAFinger() {
+        let seen = 0
+        const drawing = child("sideDrawing")
+        for (let i = 0; i < drawing.children.length; ++i) {
+            const handle = drawing.children[i]
+            if (handle.limbId === undefined)
+                continue
+            ++seen
+            verify(handle.Accessible.name.length > 0)
+            verify(handle.width >= 24 && handle.height >= 24)
+        }
+        compare(seen, 5)
+    }
+}
