@@ -1,7 +1,6 @@
 #include "app/command/command_line.hpp"
 #include "app/tables/tables.hpp"
-
-#include <QCoreApplication>
+#include "app/window/window.hpp"
 
 #include <iostream>
 
@@ -16,6 +15,11 @@ int main(int argc, char** argv)
         app::runCommandLine(arguments, &app::loadTables, {std::cin, std::cout, std::cerr});
     if (!result.windowGarden)
         return result.status;
-    std::cerr << "underbough: this build has no window; \"underbough --help\" lists the commands\n";
-    return app::kUnusable;
+    if (!app::hasDisplay()) {
+        std::cerr << "underbough: there is no display to open a window on; \"underbough assess "
+                     "GARDEN\" answers in words\n";
+        return app::kUnusable;
+    }
+    const auto tables = app::loadTables();
+    return app::runWindow(argc, argv, tables, {*result.windowGarden, std::nullopt});
 }

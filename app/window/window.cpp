@@ -73,6 +73,12 @@ void restore(QQuickWindow& window)
 
 } // namespace
 
+bool hasDisplay()
+{
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
 int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowStart& start)
 {
     QGuiApplication application(argc, argv);

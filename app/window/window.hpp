@@ -15,6 +15,9 @@ struct WindowStart {
     std::optional<Measures> measures; ///< blank: as the system's locale has it
 };
 
+/// Whether there is a display that a window could be opened on.
+[[nodiscard]] bool hasDisplay();
+
 /// Opens the window and stays until it is closed.
 ///
 /// \param argc, argv  of main(); Qt takes its own options from them
