@@ -81,15 +81,25 @@ ApplicationWindow {
             Layout.margins: Theme.wide
             spacing: Theme.wide
 
-            ColumnLayout {
+            SplitView {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                spacing: Theme.wide
+                orientation: Qt.Vertical
+                handle: Item {
+                    implicitHeight: Theme.wide
+
+                    Rectangle {
+                        anchors.centerIn: parent
+                        width: 44
+                        height: 4
+                        radius: 2
+                        color: Theme.edge
+                    }
+                }
 
                 Panel {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    Layout.preferredHeight: 560
+                    SplitView.fillHeight: true
+                    SplitView.minimumHeight: 280
 
                     SidePage {
                         anchors { fill: parent; margins: 1 }
@@ -97,10 +107,8 @@ ApplicationWindow {
                     }
                 }
                 RowLayout {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    Layout.preferredHeight: 262
-                    Layout.maximumHeight: 320
+                    SplitView.preferredHeight: 268
+                    SplitView.minimumHeight: 250
                     spacing: Theme.wide
 
                     Panel {
@@ -125,18 +133,12 @@ ApplicationWindow {
                     }
                 }
             }
-            ColumnLayout {
+            AnswersColumn {
                 Layout.preferredWidth: 400
                 Layout.maximumWidth: 400
                 Layout.fillHeight: true
-                spacing: Theme.wide
-
-                AnswersColumn {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    answers: window.answers
-                    work: window.work
-                }
+                answers: window.answers
+                work: window.work
             }
         }
         CautionStrip {

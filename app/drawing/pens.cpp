@@ -10,6 +10,13 @@ QColor withAlpha(QColor colour, double alpha)
     return colour;
 }
 
+QColor mixed(const QColor& a, const QColor& b, float share)
+{
+    const auto between = [share](float x, float y) { return x + share * (y - x); };
+    return QColor::fromRgbF(between(a.redF(), b.redF()), between(a.greenF(), b.greenF()),
+                            between(a.blueF(), b.blueF()));
+}
+
 QSizeF textSize(const QPainter& painter, const QString& text)
 {
     const QFontMetricsF metrics(painter.font());

@@ -11,6 +11,9 @@ namespace app {
 
 [[nodiscard]] QColor withAlpha(QColor colour, double alpha);
 
+/// A colour a share of the way from `a` (0) to `b` (1).
+[[nodiscard]] QColor mixed(const QColor& a, const QColor& b, float share);
+
 /// The room a label takes with a little air around it.
 [[nodiscard]] QSizeF textSize(const QPainter& painter, const QString& text);
 

@@ -185,7 +185,7 @@ private:
     {
         const QRectF soil(0.0, scene_.groundY, scene_.canvas.width(),
                           scene_.canvas.height() - scene_.groundY);
-        p_.fillRect(soil, withAlpha(c_.soil, 0.28));
+        p_.fillRect(soil, mixed(c_.paper, c_.soil, 0.28F));
         for (const auto& band : scene_.bands)
             drawBand(band);
         p_.setPen(QPen(c_.ink, 1.6));
@@ -244,8 +244,11 @@ private:
 
     void takeRoomForBadges()
     {
-        for (const auto& cut : scene_.cuts)
+        for (const auto& cut : scene_.cuts) {
             room_.take(disc(cut));
+            room_.take(
+                QRectF(cut.stroke.p1(), cut.stroke.p2()).normalized().adjusted(-2, -2, 2, 2));
+        }
     }
 
     void drawBadge(const SceneCut& cut)

@@ -8,6 +8,7 @@ namespace app {
 namespace {
 
 constexpr double kScaleBarAim = 110.0; // pixels
+constexpr double kLegend = 270.0;      // pixels from the left that the legend may take
 
 void addScale(SideScene& scene, const SideInput& input)
 {
@@ -18,8 +19,9 @@ void addScale(SideScene& scene, const SideInput& input)
 
     const double top_m = model::height_m(input.shown);
     scene.topY = input.frame.toCanvas({0.0, 0.0, top_m}).y();
-    scene.heightX = std::max(28.0, input.frame.foot.x() -
-                                       (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre);
+    const double beside = (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre;
+    const double left = input.frame.foot.x() - beside;
+    scene.heightX = left > kLegend ? left : input.frame.foot.x() + beside;
     scene.heightText = input.units.length(top_m);
 }
 

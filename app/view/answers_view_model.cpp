@@ -27,6 +27,11 @@ QString titleOf(const Things& things, const std::string& id)
     return QString::fromStdString(thing && !thing->name.empty() ? thing->name : id);
 }
 
+QString inQuotes(const QString& name)
+{
+    return AnswersViewModel::tr("“%1”").arg(name);
+}
+
 Tone::Value worst(const std::vector<Fact>& facts)
 {
     Tone::Value tone = facts.empty() ? Tone::Plain : Tone::Good;
@@ -80,7 +85,7 @@ void AnswersViewModel::wordRoom()
     const auto* tree = workspace_.quickTree();
     const auto* species = workspace_.species();
     std::vector<Fact> facts;
-    int missing = 0;
+    QStringList missing;
     if (tree && species) {
         const auto& garden = workspace_.garden();
         const auto& units = workspace_.units();
@@ -89,7 +94,6 @@ void AnswersViewModel::wordRoom()
             if (!strip.height_m)
                 continue;
             const bool isShort = strip.shortfall_m > 0.0;
-            missing += isShort ? 1 : 0;
             Fact fact{
                 titleOf(garden.strips, strip.strip),
                 tr("%1 of %2").arg(units.length(*strip.height_m), units.length(strip.needed_m)),
@@ -104,6 +108,8 @@ void AnswersViewModel::wordRoom()
                 if (after != full->suggestion.after.end())
                     fact.after = after->height_m ? units.length(*after->height_m) : tr("clear");
             }
+            if (isShort)
+                missing << inQuotes(fact.subject);
             facts.push_back(fact);
         }
     }
@@ -111,10 +117,10 @@ void AnswersViewModel::wordRoom()
         roomHeadline_.clear();
     else if (facts.empty())
         roomHeadline_ = tr("It hangs over no path, drive or mower strip that you have drawn.");
-    else if (missing == 0)
+    else if (missing.isEmpty())
         roomHeadline_ = tr("Yes, over everything it hangs over.");
     else
-        roomHeadline_ = tr("Not enough over %n of the strips it hangs over.", nullptr, missing);
+        roomHeadline_ = tr("Not enough over %1.").arg(listed(workspace_.units(), missing));
     roomTone_ = worst(facts);
     room_.show(std::move(facts));
 }
@@ -184,13 +190,16 @@ void AnswersViewModel::wordSun()
                              {},
                              sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0});
         }
-        const auto hungry = static_cast<int>(std::ranges::count(facts, Tone::Grave, &Fact::tone));
+        QStringList hungry;
+        for (const auto& fact : facts)
+            if (fact.tone == Tone::Grave)
+                hungry << inQuotes(fact.subject);
         const auto date = units.date(all->question.date);
         sunHeadline_ =
             facts.empty() ? tr("You have drawn no planting that wants light.")
-            : hungry == 0 ? tr("On %1 every planting gets the least sun it needs.").arg(date)
-                          : tr("On %1 too little sun reaches %n of the plantings.", nullptr, hungry)
-                                .arg(date);
+            : hungry.isEmpty()
+                ? tr("On %1 every planting gets the least sun it needs.").arg(date)
+                : tr("On %1 too little sun reaches %2.").arg(date, listed(units, hungry));
     }
     sunTone_ = worst(facts);
     sun_.show(std::move(facts));

@@ -1,6 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import QtQuick.Controls.Basic
+import Underbough.App
 import Underbough.Ui
 
 /// One fact: what it is about, its figure, the figure after the cuts. Opens to the whole sentence.
@@ -80,7 +81,7 @@ AbstractButton {
                 width: parent.width * Math.min(1, Math.max(0, root.measure))
                 height: parent.height
                 radius: parent.radius
-                color: Theme.toneInk(root.tone)
+                color: root.tone === Tone.Plain ? Theme.accent : Theme.toneInk(root.tone)
             }
         }
         Text {

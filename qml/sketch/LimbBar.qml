@@ -39,14 +39,27 @@ RowLayout {
             text = Qt.binding(() => root.side.limbName)
         }
     }
-    Text {
+    ColumnLayout {
         Layout.fillWidth: true
-        text: root.side.chosenLimb.length > 0
-              ? root.side.limbFacts
-              : qsTr("Click a limb, or Tab to a handle, to see its figures and to change it.")
-        font.pixelSize: Theme.body
-        color: Theme.softInk
-        elide: Text.ElideRight
+        spacing: 1
+
+        Text {
+            Layout.fillWidth: true
+            text: root.side.chosenLimb.length > 0
+                  ? root.side.limbFacts
+                  : qsTr("Click a limb, or Tab to a handle, to see its figures and to change it.")
+            font.pixelSize: Theme.small + 1
+            color: Theme.ink
+            elide: Text.ElideRight
+        }
+        Text {
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: root.side.limbLoad
+            font.pixelSize: Theme.small + 1
+            color: Theme.softInk
+            elide: Text.ElideRight
+        }
     }
     PlainButton {
         objectName: "eraseButton"
