@@ -31,6 +31,17 @@ Json loadInOtherTree(const TreeLoad& load, const model::Tree& tree, const std::s
     return index == model::kNoLimb || found == load.limbs.end() ? Json(nullptr) : loadJson(*found);
 }
 
+Json breakingJson(const model::load::BreakingGust& gust)
+{
+    if (!gust.hasStrength)
+        return nullptr;
+    return {
+        {"p10_m_s", number(gust.p10_m_s)},
+        {"p50_m_s", number(gust.p50_m_s)},
+        {"p90_m_s", number(gust.p90_m_s)},
+    };
+}
+
 Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree& tree,
               const model::Tree& treeAfter)
 {
@@ -51,6 +62,7 @@ Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
         {"strength_Pa", number(load.strength_Pa)},
         {"has_strength", load.hasStrength},
         {"utilisation", load.hasStrength ? number(load.utilisation) : Json(nullptr)},
+        {"breaking_gust", breakingJson(of.breaking.at(load.limb))},
         {"still_air", loadInOtherTree(of.still, tree, limb.id)},
         {"after_cuts", loadInOtherTree(of.loadAfter, treeAfter, limb.id)},
     };

@@ -3,6 +3,7 @@
 #include "app/report/limb_ranking.hpp"
 #include "app/report/suggestion_text.hpp"
 #include "app/report/text_page.hpp"
+#include "app/words/breaking_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/sun_words.hpp"
 #include "model/advice/prune.hpp"
@@ -51,8 +52,10 @@ void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
         const bool notable = !load.hasStrength || load.utilisation >= kNotableUtilisation;
         if (told >= kMostLimbs || (told >= kWorstLimbs && !notable))
             break;
-        page.bullet(sentence(load, wording) +
-                    (cut ? after(load, of, treeAfter, wording) : QString()));
+        QString words = sentence(load, wording);
+        if (load.hasStrength)
+            words += QLatin1Char(' ') + sentence(of.breaking.at(load.limb), wording);
+        page.bullet(words + (cut ? after(load, of, treeAfter, wording) : QString()));
         ++told;
     }
     if (told < of.load.limbs.size())
@@ -69,8 +72,9 @@ void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const W
                             units.speed(of.load.gustAtTop_m_s),
                             units.moment(of.load.baseMoment_Nm)));
     addLimbs(page, of, wording);
-    page.paragraph(Words::tr("100 % is where a limb of this wood would be expected to fail, as a "
-                             "mean: some fail well before."));
+    page.paragraph(Words::tr("100 % is where half of such limbs would be expected to fail: some "
+                             "fail well before. Gusts are three-second gusts as forecasts give "
+                             "them."));
 }
 
 void addTree(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)

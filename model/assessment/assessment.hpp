@@ -4,6 +4,7 @@
 #include "model/garden/garden.hpp"
 #include "model/headroom/headroom.hpp"
 #include "model/light/daylight.hpp"
+#include "model/load/breaking_gust.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/species/species.hpp"
 
@@ -29,8 +30,9 @@ struct TreeAssessment {
     load::TreeLoad still; ///< own weight, leaf and crop only
     std::vector<headroom::StripHeadroom> headroom;
     advice::Suggestion suggestion;
-    load::TreeLoad loadAfter; ///< after the suggested cuts
-    advice::Labour labour;    ///< for the tree as it stands and the suggested job together
+    load::TreeLoad loadAfter;                 ///< after the suggested cuts
+    std::vector<load::BreakingGust> breaking; ///< one for each limb, in Tree::limbs order
+    advice::Labour labour; ///< for the tree as it stands and the suggested job together
 };
 
 /// One run of the whole job.
