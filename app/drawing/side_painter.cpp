@@ -294,10 +294,12 @@ private:
         const QSizeF size = textSize(p_, text);
         const QPointF middle = line.center();
         const QPointF lift(0.0, size.height());
+        const QPointF far(0.0, 2.0 * size.height());
         drawText(p_,
                  room_.place({rightOf(middle, size, 8.0), leftOf(middle, size, 8.0),
                               rightOf(middle - lift, size, 8.0), leftOf(middle - lift, size, 8.0),
-                              rightOf(middle + lift, size, 8.0)}),
+                              leftOf(middle + lift, size, 8.0), rightOf(middle + lift, size, 8.0),
+                              leftOf(middle - far, size, 8.0), rightOf(middle - far, size, 8.0)}),
                  text, colour, withAlpha(c_.paper, 0.9));
     }
 

@@ -22,7 +22,7 @@ void addScale(SideScene& scene, const SideInput& input)
     const double beside = (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre;
     const double left = input.frame.foot.x() - beside;
     scene.heightX = left > kLegend ? left : input.frame.foot.x() + beside;
-    scene.heightText = input.units.length(top_m);
+    scene.heightText = input.units.roughLength(top_m);
 }
 
 } // namespace

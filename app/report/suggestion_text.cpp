@@ -13,10 +13,6 @@ using model::advice::Outcome;
 using model::advice::PlannedCut;
 using model::advice::Suggestion;
 
-/// Over this thickness bark tears when a limb is sawn through from above in one go. Practice:
-/// the three-cut method for limbs over an inch, common practice, no source.
-constexpr double kThreeCuts_m = 0.025;
-
 void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording& wording)
 {
     const QString kind = capitalised(cutKindWords(planned.cut.kind));
@@ -26,22 +22,13 @@ void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording&
         page.below(note);
 }
 
-bool needsThreeCuts(const Suggestion& suggestion)
-{
-    return std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(),
-                       [](const PlannedCut& cut) { return cut.diameter_m > kThreeCuts_m; });
-}
-
 void addCuts(TextPage& page, const Suggestion& suggestion, const Wording& wording)
 {
     int order = 0;
     for (const PlannedCut& cut : suggestion.cuts)
         addCut(page, ++order, cut, wording);
-    if (needsThreeCuts(suggestion))
-        page.bullet(Words::tr("Take anything thicker than %1 in three cuts, so that the bark does "
-                              "not tear: a third through from below, then off from above a little "
-                              "further out, then the stub at the collar.")
-                        .arg(wording.units.diameter(kThreeCuts_m)));
+    for (const QString& note : jobNotes(suggestion, wording))
+        page.bullet(note);
 }
 
 void addBinding(TextPage& page, const Suggestion& suggestion, const Wording& wording)
@@ -100,8 +87,6 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
         return;
     page.gap();
     addCuts(page, suggestion, wording);
-    for (const QString& note : sentences(suggestion.notes, wording))
-        page.bullet(note);
     page.gap();
     addAfter(page, suggestion, wording);
 }

@@ -84,7 +84,7 @@ QString GardenViewModel::treeFacts() const
         return {};
     const auto& units = workspace_.units();
     return tr("%1, %2 high, stem %3 thick at breast height")
-        .arg(capitalised(speciesName(*species)), units.length(model::height_m(*tree)),
+        .arg(capitalised(speciesName(*species)), units.roughLength(model::height_m(*tree)),
              units.diameter(model::stemDiameter_m(*tree)));
 }
 

@@ -68,7 +68,7 @@ QString SideViewModel::summary() const
     return tr("%1 from the side, looking %2: %3 high, %n limbs.", nullptr,
               static_cast<int>(tree->limbs.size()))
         .arg(name, Units::bearing(frame_.bearing_deg),
-             workspace_.units().length(model::height_m(*tree)));
+             workspace_.units().roughLength(model::height_m(*tree)));
 }
 
 QString SideViewModel::chosenLimb() const

@@ -2,7 +2,7 @@
 
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
-#include "app/words/finding_words.hpp"
+#include "app/words/finding_list.hpp"
 #include "app/words/labour_words.hpp"
 
 namespace app {
@@ -61,8 +61,8 @@ void WorkViewModel::refresh()
             lines.push_back({capitalised(cutKindWords(planned.cut.kind)),
                              instruction(planned, wording), measures(planned, wording),
                              whoWords(planned.labour.who), reasons(planned.labour, wording),
-                             sentences(planned.notes), QString::fromStdString(planned.cut.limb),
-                             toneOf(planned.labour.who)});
+                             sentences(planned.notes, wording),
+                             QString::fromStdString(planned.cut.limb), toneOf(planned.labour.who)});
     }
     cuts_.show(std::move(lines));
     emit changed();
@@ -74,15 +74,19 @@ const model::advice::Suggestion* WorkViewModel::suggestion() const
     return full ? &full->suggestion : nullptr;
 }
 
-QStringList WorkViewModel::sentences(const std::vector<model::advice::Finding>& findings) const
+QStringList WorkViewModel::worded(const std::vector<model::advice::Finding>& findings) const
 {
-    QStringList all;
     const Assessed assessed(workspace_);
-    if (assessed.isThere())
-        for (const auto& finding : findings)
-            all << sentence(finding, assessed.wording(workspace_.units()));
-    all.removeDuplicates();
-    return all;
+    return assessed.isThere() ? sentences(findings, assessed.wording(workspace_.units()))
+                              : QStringList();
+}
+
+QStringList WorkViewModel::notes() const
+{
+    const Assessed assessed(workspace_);
+    if (!assessed.isThere() || assessed.full->suggestion.cuts.empty())
+        return {};
+    return jobNotes(assessed.full->suggestion, assessed.wording(workspace_.units()));
 }
 
 QString WorkViewModel::outcome() const
@@ -120,12 +124,12 @@ QString WorkViewModel::leafText() const
 
 QStringList WorkViewModel::allowanceReasons() const
 {
-    return suggestion() ? sentences(suggestion()->allowanceReasons) : QStringList();
+    return suggestion() ? worded(suggestion()->allowanceReasons) : QStringList();
 }
 
 QStringList WorkViewModel::binding() const
 {
-    return suggestion() ? sentences(suggestion()->binding) : QStringList();
+    return suggestion() ? worded(suggestion()->binding) : QStringList();
 }
 
 QString WorkViewModel::proof() const

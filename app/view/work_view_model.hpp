@@ -22,6 +22,7 @@ class WorkViewModel final : public QObject {
     Q_PROPERTY(double allowance READ allowance NOTIFY changed FINAL)
     Q_PROPERTY(QString leafText READ leafText NOTIFY changed FINAL)
     Q_PROPERTY(QStringList allowanceReasons READ allowanceReasons NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList notes READ notes NOTIFY changed FINAL)
     Q_PROPERTY(QStringList binding READ binding NOTIFY changed FINAL)
     Q_PROPERTY(QString proof READ proof NOTIFY changed FINAL)
     Q_PROPERTY(QString who READ who NOTIFY changed FINAL)
@@ -43,6 +44,7 @@ public:
     [[nodiscard]] double allowance() const; ///< 0 .. 1, what may go now
     [[nodiscard]] QString leafText() const;
     [[nodiscard]] QStringList allowanceReasons() const;
+    [[nodiscard]] QStringList notes() const;   ///< what goes for all of the cuts
     [[nodiscard]] QStringList binding() const; ///< the rules that stand in the way
     [[nodiscard]] QString proof() const;       ///< how far the search got, in words
     [[nodiscard]] QString who() const;
@@ -62,7 +64,7 @@ signals:
 private:
     void refresh();
     [[nodiscard]] const model::advice::Suggestion* suggestion() const;
-    [[nodiscard]] QStringList sentences(const std::vector<model::advice::Finding>& findings) const;
+    [[nodiscard]] QStringList worded(const std::vector<model::advice::Finding>& findings) const;
 
     Workspace& workspace_;
     CutModel cuts_;

@@ -1,5 +1,7 @@
 #include "app/words/cut_words.hpp"
 
+#include "app/words/finding_list.hpp"
+
 #include <algorithm>
 
 namespace app {
@@ -9,6 +11,10 @@ using model::CutKind;
 using model::advice::Outcome;
 using model::advice::PlannedCut;
 using model::advice::Suggestion;
+
+/// Over this thickness bark tears when a limb is sawn through from above in one go. Practice:
+/// the three-cut method for limbs over an inch, common practice, no source.
+constexpr double kThreeCuts_m = 0.025;
 
 QString removal(const PlannedCut& planned, const Wording& wording)
 {
@@ -109,6 +115,20 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
                           "ask an arborist.")
                     .arg(units.share(suggestion.leafShareWithoutGuideline));
     return text;
+}
+
+QStringList jobNotes(const Suggestion& suggestion, const Wording& wording)
+{
+    QStringList notes;
+    const bool thick =
+        std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(),
+                    [](const PlannedCut& cut) { return cut.diameter_m > kThreeCuts_m; });
+    if (thick)
+        notes << Words::tr("Take anything thicker than %1 in three cuts, so that the bark does "
+                           "not tear: a third through from below, then off from above a little "
+                           "further out, then the stub at the collar.")
+                     .arg(wording.units.diameter(kThreeCuts_m));
+    return notes + sentences(suggestion.notes, wording);
 }
 
 } // namespace app

@@ -36,6 +36,14 @@ Card {
         CutRow { onChosen: (id) => root.work.choose(id) }
     }
     Repeater {
+        model: root.work.notes
+        Note {
+            required property string modelData
+            text: "\u2022 " + modelData
+            color: Theme.ink
+        }
+    }
+    Repeater {
         model: root.work.binding
         Note {
             required property string modelData
