@@ -1,6 +1,7 @@
 #include "app/view/answers_view_model.hpp"
 
 #include "app/view/limb_title.hpp"
+#include "app/words/breaking_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/sun_words.hpp"
@@ -136,6 +137,9 @@ void AnswersViewModel::wordStorm()
         const auto& units = workspace_.units();
         const auto& quick = *workspace_.quick();
         const Wording wording{units, workspace_.garden(), *tree, *species};
+        // The range needs the full answer; while a limb is dragged only the loads are known.
+        const auto* full =
+            workspace_.assessedTree() == tree ? workspace_.treeAssessment() : nullptr;
         auto loads = quick.load.limbs;
         std::ranges::stable_sort(loads, [](const auto& a, const auto& b) {
             return std::pair(!a.hasStrength, a.utilisation) >
@@ -146,10 +150,13 @@ void AnswersViewModel::wordStorm()
                 break;
             const auto& limb = tree->limbs.at(load.limb);
             const auto* after = workspace_.loadAfter(limb.id);
+            QString why = sentence(load, wording);
+            if (full && load.hasStrength)
+                why += QLatin1Char(' ') + sentence(full->breaking.at(load.limb), wording);
             facts.push_back(
                 {limbTitle(limb), load.hasStrength ? units.share(load.utilisation) : tr("none"),
-                 after && after->hasStrength ? units.share(after->utilisation) : QString(),
-                 sentence(load, wording), toneOf(load), QString::fromStdString(limb.id),
+                 after && after->hasStrength ? units.share(after->utilisation) : QString(), why,
+                 toneOf(load), QString::fromStdString(limb.id),
                  load.hasStrength ? load.utilisation : 1.0});
         }
         const auto gust = units.speed(workspace_.gust_m_s());
