@@ -58,6 +58,8 @@ RowLayout {
             text: root.side.limbLoad
             font.pixelSize: Theme.small + 1
             color: Theme.softInk
+            wrapMode: Text.WordWrap
+            maximumLineCount: 2
             elide: Text.ElideRight
         }
     }
