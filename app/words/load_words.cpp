@@ -30,11 +30,11 @@ QString sentence(const model::load::LimbLoad& load, const Wording& wording)
         return Words::tr("%1 is dead or cracked wood: it is given no strength at all, and can come "
                          "down in any wind or none.")
             .arg(limb);
-    return Words::tr("%1: %2 of its expected strength %3; bending moment %4 %5, where it is %6 "
-                     "thick.")
+    return Words::tr("%1: %2 of its expected strength %3; bending moment %4 where it is %5 thick, "
+                     "%6.")
         .arg(limb, wording.units.share(load.utilisation), windOrWeight(load),
-             wording.units.moment(load.moment_Nm), place(load, wording),
-             wording.units.diameter(load.diameter_m));
+             wording.units.moment(load.moment_Nm), wording.units.diameter(load.diameter_m),
+             place(load, wording));
 }
 
 } // namespace app
