@@ -151,8 +151,8 @@ QString Units::speed(double speed_m_s) const
 {
     if (measures_ != Measures::metric)
         return with(speed_m_s / kMph_m_s, 0, "mph");
-    return with(speed_m_s / kKmh_m_s, 0, "km/h") + QLatin1String(" (") + with(speed_m_s, 1, "m/s") +
-           QLatin1Char(')');
+    return with(speed_m_s / kKmh_m_s, 0, "km/h") + QLatin1String(" (") +
+           with(speed_m_s, std::abs(speed_m_s) < 9.95 ? 1 : 0, "m/s") + QLatin1Char(')');
 }
 
 QString Units::moment(double moment_Nm) const

@@ -6,18 +6,27 @@ namespace {
 /// Fewer draws than this that could stand through ordinary gusts: the drawing is doubtful.
 constexpr double kDoubtful = 0.5;
 
+/// Below this a gust is no wind at all: the limb's weight and crop do it.
+constexpr double kStill_m_s = 0.5;
+
+QString oneInTen(const model::load::BreakingGust& gust, const Units& units)
+{
+    if (gust.p10_m_s < kStill_m_s)
+        return Words::tr("one in ten such limbs in still air, by weight alone");
+    return Words::tr("one in ten such limbs at %1").arg(units.speed(gust.p10_m_s));
+}
+
 QString range(const model::load::BreakingGust& gust, const Units& units)
 {
+    const QString likely = units.speed(gust.p50_m_s);
+    const QString early = oneInTen(gust, units);
     if (gust.p50_m_s >= model::load::kGreatestGust_m_s)
-        return Words::tr("Likely to break only beyond any gust that a forecast names (one in ten "
-                         "such limbs at %1).")
-            .arg(units.speed(gust.p10_m_s));
+        return Words::tr("Likely to break only beyond any gust that a forecast names (%1).")
+            .arg(early);
     if (gust.p90_m_s >= model::load::kGreatestGust_m_s)
-        return Words::tr("Likely to break in a gust of about %1; one in ten such limbs at %2.")
-            .arg(units.speed(gust.p50_m_s), units.speed(gust.p10_m_s));
-    return Words::tr("Likely to break in a gust of about %1; one in ten such limbs at %2, nine in "
-                     "ten by %3.")
-        .arg(units.speed(gust.p50_m_s), units.speed(gust.p10_m_s), units.speed(gust.p90_m_s));
+        return Words::tr("Likely to break in a gust of about %1; %2.").arg(likely, early);
+    return Words::tr("Likely to break in a gust of about %1; %2; nine in ten by %3.")
+        .arg(likely, early, units.speed(gust.p90_m_s));
 }
 
 } // namespace

@@ -57,6 +57,7 @@ TEST(Units, TurnSiIntoMetricMeasures)
     EXPECT_EQ(shown(kGerman.diameter(0.046)), "4,6 cm");
     EXPECT_EQ(shown(kGerman.mass(1234)), "1230 kg");
     EXPECT_EQ(shown(kGerman.speed(25)), "90 km/h (25 m/s)");
+    EXPECT_EQ(shown(kGerman.speed(22.8)), "82 km/h (23 m/s)");
     EXPECT_EQ(shown(kGerman.moment(240)), "240 N m");
     EXPECT_EQ(shown(kGerman.moment(3210)), "3,21 kN m");
     EXPECT_EQ(shown(kGerman.hours(5.24)), "5,2 h");

@@ -1,3 +1,4 @@
+#include "app/words/breaking_words.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/headroom_words.hpp"
@@ -90,6 +91,40 @@ TEST(LoadWords, GiveNoFigureForWoodWithoutStrength)
     const auto text = shown(sentence(load, Told("en_GB").wording));
     EXPECT_EQ(text.find("30"), std::string::npos) << text;
     EXPECT_NE(text.find("no strength"), std::string::npos) << text;
+}
+
+model::load::BreakingGust breaking(double p10_m_s, double p50_m_s, double p90_m_s)
+{
+    model::load::BreakingGust gust;
+    gust.p10_m_s = p10_m_s;
+    gust.p50_m_s = p50_m_s;
+    gust.p90_m_s = p90_m_s;
+    return gust;
+}
+
+TEST(BreakingWords, TellARangeAndNeverOneFigure)
+{
+    const Told told("en_GB");
+    EXPECT_EQ(shown(sentence(breaking(25, 35, 50), told.wording)),
+              "Likely to break in a gust of about 78 mph; one in ten such limbs at 56 mph; nine in "
+              "ten by 112 mph.");
+    EXPECT_EQ(shown(sentence(breaking(25, 35, 80), told.wording)),
+              "Likely to break in a gust of about 78 mph; one in ten such limbs at 56 mph.");
+    EXPECT_NE(shown(sentence(breaking(0, 35, 50), told.wording)).find("in still air"),
+              std::string::npos);
+    EXPECT_NE(shown(sentence(breaking(45, 80, 80), told.wording)).find("one in ten"),
+              std::string::npos);
+}
+
+TEST(BreakingWords, SaySoWhenTheDrawingIsDoubtfulAndNothingOfDeadWood)
+{
+    const Told told("en_GB");
+    auto doubtful = breaking(16, 17, 18);
+    doubtful.stood = 0.2;
+    EXPECT_NE(shown(sentence(doubtful, told.wording)).find("As drawn"), std::string::npos);
+    auto dead = breaking(0, 0, 0);
+    dead.hasStrength = false;
+    EXPECT_TRUE(sentence(dead, told.wording).isEmpty());
 }
 
 // The cautions that tree work must always carry; nothing may call a tree safe.
