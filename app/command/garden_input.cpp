@@ -12,7 +12,7 @@ namespace {
 
 using model::Fault;
 
-constexpr const char* kExpectedFile = "a garden file (see docs/garden-file.md)";
+constexpr const char* kExpectedFile = "a garden file, as docs/garden.schema.json describes it";
 
 /// A text, or why there is none.
 struct Text {
