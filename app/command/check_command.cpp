@@ -1,5 +1,5 @@
 #include "app/command/commands.hpp"
-#include "app/command/garden_input.hpp"
+#include "app/document/garden_input.hpp"
 #include "app/command/unknown_fields.hpp"
 #include "app/report/suggestion_json.hpp"
 

@@ -1,7 +1,7 @@
 #include "app/command/command_line.hpp"
 
 #include "app/command/commands.hpp"
-#include "app/command/garden_input.hpp"
+#include "app/document/garden_input.hpp"
 
 #include <QFile>
 

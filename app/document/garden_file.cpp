@@ -1,18 +1,17 @@
 #include "app/document/garden_file.hpp"
 
+#include "app/document/garden_input.hpp"
 #include "model/document/garden_json.hpp"
-#include "model/document/validate.hpp"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include <sstream>
+
 namespace app {
 namespace {
-
-// Beyond any garden document; the reader has its own, exact limit.
-constexpr qint64 kMostBytes = 64LL * 1024 * 1024;
 
 QString say(const char* sentence)
 {
@@ -38,27 +37,12 @@ QString faultSentence(const QString& path, const std::vector<model::Fault>& faul
 
 GardenFile readGardenFile(const QString& path, const model::Tables& tables)
 {
-    QFile file(path);
-    if (QFileInfo(path).isDir())
-        return {{}, say("%1 is a folder. Choose a garden file in it.").arg(shown(path))};
-    if (!file.open(QIODevice::ReadOnly))
-        return {{}, say("%1 can't be opened: %2.").arg(shown(path), file.errorString())};
-    if (file.size() > kMostBytes)
-        return {{},
-                say("%1 is too large to be a garden file (%2 MB).")
-                    .arg(shown(path))
-                    .arg(file.size() / 1'000'000)};
-    const QByteArray text = file.readAll();
-    if (file.error() != QFileDevice::NoError)
-        return {{}, say("%1 can't be read: %2.").arg(shown(path), file.errorString())};
-
-    auto reading = model::readGarden({text.constData(), static_cast<std::size_t>(text.size())});
-    if (!reading.garden)
-        return {{}, faultSentence(path, reading.faults)};
-    const auto unknown = model::unknownNames(*reading.garden, tables);
-    if (!unknown.empty())
-        return {{}, faultSentence(path, unknown)};
-    return {std::move(reading.garden), {}};
+    // The path is made whole, so that a file called "-" is not taken for standard input.
+    std::istringstream none;
+    auto input = readGardenInput(QFileInfo(path).absoluteFilePath().toStdString(), tables, none);
+    if (!input.garden)
+        return {{}, faultSentence(path, input.faults)};
+    return {std::move(input.garden), {}};
 }
 
 QString writeGardenFile(const QString& path, const model::Garden& garden)

@@ -1,4 +1,4 @@
-#include "app/command/garden_input.hpp"
+#include "app/document/garden_input.hpp"
 
 #include "model/document/garden_json.hpp"
 #include "model/document/limits.hpp"
