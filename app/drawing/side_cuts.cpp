@@ -48,16 +48,21 @@ SceneCut lifted(const model::Limb& limb, double height_m, const SideInput& input
     return cut;
 }
 
+bool coversOne(const QPointF& badge, const std::vector<SceneCut>& cuts, std::size_t before)
+{
+    return std::any_of(cuts.begin(), cuts.begin() + static_cast<long>(before),
+                       [&](const auto& cut) {
+                           const QPointF apart = badge - cut.badge;
+                           return std::hypot(apart.x(), apart.y()) < kBadgeGap;
+                       });
+}
+
 /// Badges that would cover each other make room, the later one higher up.
 void spread(std::vector<SceneCut>& cuts)
 {
-    for (std::size_t i = 0; i < cuts.size(); ++i)
-        for (std::size_t tries = 0; tries < cuts.size(); ++tries)
-            for (std::size_t j = 0; j < i; ++j) {
-                const QPointF apart = cuts[i].badge - cuts[j].badge;
-                if (std::hypot(apart.x(), apart.y()) < kBadgeGap)
-                    cuts[i].badge = cuts[j].badge + QPointF(kBadgeGap * 0.4, -kBadgeGap);
-            }
+    for (std::size_t i = 1; i < cuts.size(); ++i)
+        while (coversOne(cuts[i].badge, cuts, i))
+            cuts[i].badge += QPointF(0.0, -kBadgeGap / 2.0);
 }
 
 } // namespace

@@ -232,8 +232,9 @@ private:
                 pen.setDashPattern({2.0, 2.0});
             p_.setPen(pen);
             p_.drawLine(cut.stroke);
-            drawBadge(cut);
         }
+        for (const auto& cut : scene_.cuts) // above all strokes: a hidden number is a lost cut
+            drawBadge(cut);
     }
 
     static QRectF disc(const SceneCut& cut)
