@@ -1,3 +1,5 @@
+#include "model/light/leaf_season.hpp"
+
 #include "model/light/daylight.hpp"
 
 #include <algorithm>
@@ -5,12 +7,6 @@
 
 namespace model::light {
 namespace {
-
-/// Days of the year, northern hemisphere, fractions allowed.
-struct LeafSeason {
-    double budBurst{};
-    double halfFall{}; ///< half of the leaves are down
-};
 
 /// A place whose dates are known, from memory and with low confidence (docs/methods/light.md, L14).
 struct Anchor {
@@ -32,8 +28,17 @@ bool inNorthAmerica(const Place& place)
     return place.latitude_deg > 0.0 && place.longitude_deg < -30.0;
 }
 
-/// Hopkins 1919: spring comes 4 days later for each degree towards the pole, each 5 degrees of
-/// longitude east (North America only) and each 400 ft up; autumn earlier by the same.
+double deciduousShare(const LeafSeason& season, double day)
+{
+    constexpr double kUnfolding_days = 25.0;
+    constexpr double kHalfFalling_days = 14.0;
+    const double out = (day - season.budBurst) / kUnfolding_days;
+    const double left = (season.halfFall + kHalfFalling_days - day) / (2.0 * kHalfFalling_days);
+    return std::clamp(std::min(out, left), 0.0, 1.0);
+}
+
+} // namespace
+
 LeafSeason leafSeason(const Place& place)
 {
     const bool america = inNorthAmerica(place);
@@ -59,17 +64,6 @@ double dayOfNorthernYear(std::chrono::year_month_day date, const Place& place)
     const double shifted = static_cast<double>(day) + (place.latitude_deg < 0.0 ? kHalfYear : 0.0);
     return shifted > 365.0 ? shifted - 365.0 : shifted;
 }
-
-double deciduousShare(const LeafSeason& season, double day)
-{
-    constexpr double kUnfolding_days = 25.0;
-    constexpr double kHalfFalling_days = 14.0;
-    const double out = (day - season.budBurst) / kUnfolding_days;
-    const double left = (season.halfFall + kHalfFalling_days - day) / (2.0 * kHalfFalling_days);
-    return std::clamp(std::min(out, left), 0.0, 1.0);
-}
-
-} // namespace
 
 double leafShare(const Species& species, const Place& place, std::chrono::year_month_day date)
 {
