@@ -1,6 +1,8 @@
 #pragma once
 
 #include "model/light/canopy.hpp"
+#include "model/light/lane_work.hpp"
+#include "model/light/nested_boxes.hpp"
 #include "model/light/pack.hpp"
 
 #include <span>
@@ -17,31 +19,8 @@ struct BeamFrame {
 };
 [[nodiscard]] BeamFrame beamFrame(Vec3 towards);
 
-/// A rectangle across the beam.
-struct Window {
-    float asideLow{};
-    float asideHigh{};
-    float upLow{};
-    float upHigh{};
-};
-
-/// A pack of receivers as the beam sees it, metres.
-struct AimedPack {
-    Lanes aside{};
-    Lanes up{};
-    Lanes depth{}; ///< towards the light
-    Window window;
-};
+/// A pack of receivers as the beam sees it.
 [[nodiscard]] AimedPack aimed(const Pack& pack, const BeamFrame& frame);
-
-/// Where eight rays are inside one body, metres from the receiver. A ray that misses has
-/// from == to == kMissed.
-struct Crossing {
-    Lanes from{};
-    Lanes to{};
-    std::uint32_t body{}; ///< index into TreeBeam::bodies()
-};
-inline constexpr float kMissed = 1e30F;
 
 /// What a body is, besides its shape.
 struct BodyKind {
@@ -49,29 +28,40 @@ struct BodyKind {
     std::size_t limb{}; ///< index into Tree::limbs
 };
 
-/// A capsule across the beam.
-struct AimedCapsule {
-    float aside{}, up{}, depth{};  ///< of its first end
-    float endDepth{};              ///< of its other end
-    float alongAside{}, alongUp{}; ///< unit, along its axis as the beam sees it
-    float run{};                   ///< length of the axis as the beam sees it
-    float length{};
-    float perSine{}; ///< 1 / sin(axis, ray)
-    float cosine{};  ///< of the same angle
-    float slope{};   ///< depth gained along the axis per run
-    float radiusSquared{};
-};
-/// The flat sides of a curtain with hanging shoots.
-struct AimedSheet {
-    float depth{}, depthPerAside{}, depthPerUp{}; ///< of the middle plane
-    float half{};                                 ///< half the thickness along the ray
-    float along{}, alongPerAside{}, alongPerUp{}, alongPerDepth{}; ///< 0..1 from a to b
-    float down{}, downPerAside{}, downPerUp{}, downPerDepth{};     ///< 0..1 from limb to hem
-    bool edgeOn{};                                                 ///< the ray runs in the sheet
+/// Crossings of one tree after another. Room once taken is kept.
+class Crossings {
+public:
+    void clear() { count_ = 0; }
+    /// Rows so far.
+    [[nodiscard]] std::size_t size() const { return count_; }
+    [[nodiscard]] std::span<const Crossing> from(std::size_t first) const
+    {
+        return std::span(slots_).subspan(first + 1, count_ - first);
+    }
+    /// Begins a tree, whose crossings share no row with those before.
+    void begin() { lanesUsed_ = (1U << kLanes) - 1; }
+    /// Where crossings of eight bodies may be added; close() takes them in.
+    [[nodiscard]] CrossingRows open()
+    {
+        if (slots_.size() < count_ + 1 + kLanes)
+            slots_.resize(2 * count_ + 1 + kLanes);
+        return {slots_.data() + count_, lanesUsed_};
+    }
+    void close(const CrossingRows& rows)
+    {
+        count_ = static_cast<std::size_t>(rows.last - slots_.data());
+        lanesUsed_ = rows.lanesUsed;
+    }
+
+private:
+    std::vector<Crossing> slots_; ///< the first is idle: the row before the first
+    std::size_t count_{};
+    unsigned lanesUsed_{};
 };
 
 /// One tree's bodies, made ready for packs of parallel rays. Gives the same as leafyPath_m() of
-/// canopy.hpp to float's precision, many times faster.
+/// canopy.hpp to float's precision, many times faster. Neighbouring bodies are kept in eights; an
+/// eight is turned to the light only when a pack comes near it.
 class TreeBeam {
 public:
     /// \param origin  the packs' own; near them, for float's sake
@@ -80,51 +70,61 @@ public:
     /// Turns the tree to a new direction of light. To be called before crossings().
     void aim(const BeamFrame& frame);
 
-    /// Every body that meets a ray of the pack, appended to `found`.
-    void crossings(const AimedPack& pack, std::vector<Crossing>& found) const;
+    /// Every body that meets a ray of the pack, added to `found`.
+    void crossings(const AimedPack& pack, Crossings& found);
 
+    /// In an order of their own, with gaps of density 0 that nothing crosses.
     [[nodiscard]] std::span<const BodyKind> bodies() const { return kinds_; }
     /// Distinct densities of leaf, ascending.
     [[nodiscard]] std::span<const float> densities() const { return densities_; }
 
 private:
-    static constexpr std::size_t kNoSheet = static_cast<std::size_t>(-1);
-    struct Point {
-        float x{};
-        float y{};
-        float z{};
-    };
+    /// A body on its way into an eight.
     struct Solid {
-        Point a, b;
-        float radius{};
-        float hang{};
+        Curtain curtain; ///< from the origin
+        BodyKind kind;
+        bool hangs{};
     };
-    void addSolid(const Curtain& curtain, Vec3 origin, BodyKind kind);
-    void aimSolid(std::size_t body, const BeamFrame& frame);
+    /// Eight neighbours, all with hanging shoots or all without.
+    struct Eight {
+        std::size_t firstEdges{}; ///< into edges_ and aimed_: one block, or four if they hang
+        std::size_t firstSheet{};
+        bool hangs{};
+        unsigned turn{}; ///< the turn_ at which it was last aimed
+    };
+    void addInEights(std::span<const Solid> solids, std::vector<Box>& boxes);
+    void addEight(std::span<const Solid> solids);
+    void aimEight(Eight& eight);
 
-    std::vector<Solid> solids_;
+    const LaneWork& work_;
     std::vector<BodyKind> kinds_;
     std::vector<float> densities_;
-    std::vector<std::size_t> firstCapsule_; ///< per body, and one past the last
-    std::vector<std::size_t> sheet_;        ///< per body, or kNoSheet
-    std::vector<AimedCapsule> capsules_;
-    std::vector<AimedSheet> sheets_;
-    // Windows of all bodies, one array a side, so that eight are looked at together.
-    std::vector<float> asideLow_, asideHigh_, upLow_, upHigh_;
-    Window whole_;
+    std::vector<Eight> eights_;
+    std::vector<EightNames> names_; ///< per Eight
+    std::vector<EightCapsules> edges_;
+    std::vector<AimedCapsules> aimed_;
+    std::vector<Curtain> sheets_; ///< eight for each Eight that hangs
+    std::vector<AimedSheet> aimedSheets_;
+    NestedBoxes nested_; ///< around eights
+    BeamFrame frame_;
+    BeamAxes axes_;
+    unsigned turn_{};
+};
+
+/// Some limbs of a tree, by number (tally.hpp); unless set, all count.
+struct LimbChoice {
+    const LimbLanes* limbs{}; ///< the limbs' numbers in each row
+    std::int32_t first{};
+    std::int32_t end{};
+    bool others{}; ///< all but these count
 };
 
 /// Metres of crown on each of eight rays, weighted by relative density; overlaps count once, by
-/// the densest (docs/methods/light.md, L13). Wood has no part in it: see blocked().
-/// \param keep  looked up by body: 0 leaves it out; empty: all are kept
-void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree,
-               std::span<const char> keep, Lanes& path);
+/// the densest (docs/methods/light.md, L13). `wood`: 1 for a ray that meets wood, else 0.
+void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
+               Lanes& path, Lanes& wood);
 
-/// 1 for a ray that meets wood, else 0.
-void blocked(std::span<const Crossing> crossings, const TreeBeam& tree, std::span<const char> keep,
-             Lanes& wood);
-
-/// Share of light let through: exp(-extinction path), 0 where blocked.
-void through(const Lanes& path, const Lanes& blockedRays, float extinction_1_m, Lanes& share);
+/// Share of light let through: exp(-extinction path), 0 where there is wood.
+void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
 
 } // namespace model::light

@@ -2,23 +2,14 @@
 
 #include "model/light/lanes.hpp"
 
-#include <cmath>
 #include <cstdint>
 #include <cstring>
 
-namespace model::light {
-
 /// Arithmetic on eight rays at once, by the vector types that GCC and Clang share. They work on
-/// every processor and are fast where it has vectors of that width; for x86-64, GCC makes a second
-/// version of each function marked UNDERBOUGH_LANES and the program picks one when it starts.
-/// For .cpp files only, which are compiled as CMakeLists.txt says for them.
-namespace eight {
+/// every processor and are fast where it has vectors of that width. Only for lane_work.inl.hpp,
+/// which is compiled once for each kind of processor: all here is inlined, so that they don't mix.
+namespace model::light::eight {
 
-#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__)
-#define UNDERBOUGH_LANES __attribute__((target_clones("avx2", "default")))
-#else
-#define UNDERBOUGH_LANES
-#endif
 #define UNDERBOUGH_INLINE inline __attribute__((always_inline))
 
 using Real __attribute__((vector_size(32))) = float;
@@ -36,19 +27,46 @@ UNDERBOUGH_INLINE Real load(const float* from)
 }
 UNDERBOUGH_INLINE Real load(const Lanes& from)
 {
-    return load(from.data());
+    Real value;
+    std::memcpy(&value, &from, sizeof value);
+    return value;
 }
 UNDERBOUGH_INLINE void store(Real value, Lanes& to)
 {
-    std::memcpy(to.data(), &value, sizeof value);
+    std::memcpy(&to, &value, sizeof value);
+}
+template <typename Whole>
+UNDERBOUGH_INLINE Truth loadWhole(const std::array<Whole, kLanes>& from)
+{
+    static_assert(sizeof from == sizeof(Truth));
+    Truth value;
+    std::memcpy(&value, &from, sizeof value);
+    return value;
+}
+UNDERBOUGH_INLINE void store(Truth value, std::array<std::uint32_t, kLanes>& to)
+{
+    std::memcpy(&to, &value, sizeof value);
 }
 UNDERBOUGH_INLINE Real lesser(Real a, Real b)
 {
+#if defined(__AVX__)
+    return __builtin_ia32_minps256(a, b); // GCC doesn't see it in the line below
+#else
     return a < b ? a : b;
+#endif
 }
 UNDERBOUGH_INLINE Real greater(Real a, Real b)
 {
+#if defined(__AVX__)
+    return __builtin_ia32_maxps256(a, b);
+#else
     return a > b ? a : b;
+#endif
+}
+/// Between 0 and 1.
+UNDERBOUGH_INLINE Real share(Real a)
+{
+    return lesser(greater(a, Real{}), all(1.0F));
 }
 /// Square root; 0 of anything below 0.
 UNDERBOUGH_INLINE Real root(Real a)
@@ -56,15 +74,22 @@ UNDERBOUGH_INLINE Real root(Real a)
     const Real clear = greater(a, Real{});
     Real result;
     for (std::size_t i = 0; i < kLanes; ++i)
-        result[i] = std::sqrt(clear[i]);
+        result[i] = __builtin_sqrtf(clear[i]);
     return result;
 }
-UNDERBOUGH_INLINE bool any(Truth truth)
+/// One bit for each lane that is true, the first lane lowest.
+UNDERBOUGH_INLINE unsigned bits(Truth truth)
 {
-    std::array<std::uint64_t, kLanes / 2> words;
-    std::memcpy(words.data(), &truth, sizeof truth);
-    return (words[0] | words[1] | words[2] | words[3]) != 0;
+#if defined(__AVX__)
+    Real lanes;
+    std::memcpy(&lanes, &truth, sizeof lanes);
+    return static_cast<unsigned>(__builtin_ia32_movmskps256(lanes));
+#else
+    unsigned result = 0;
+    for (std::size_t i = 0; i < kLanes; ++i)
+        result |= truth[i] != 0 ? 1U << i : 0U;
+    return result;
+#endif
 }
 
-} // namespace eight
-} // namespace model::light
+} // namespace model::light::eight

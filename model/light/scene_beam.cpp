@@ -85,11 +85,9 @@ void SceneBeam::trace(const Pack& pack, PackLight& light)
         tree.crossings = light.crossings.size() - tree.firstCrossing;
         if (tree.crossings == 0)
             continue;
-        const std::span met(light.crossings.data() + tree.firstCrossing, tree.crossings);
         Lanes path;
         Lanes wood;
-        leafyPath(met, trees_[i], {}, path);
-        blocked(met, trees_[i], {}, wood);
+        leafyPath(light.crossings.from(tree.firstCrossing), trees_[i], {}, path, wood);
         through(path, wood, extinctions_[i], tree.through);
         for (std::size_t lane = 0; lane < kLanes; ++lane)
             light.all[lane] *= tree.through[lane];

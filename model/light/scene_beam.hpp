@@ -20,7 +20,7 @@ struct PackLight {
     Lanes structures{};           ///< share that walls and glass let through
     Lanes all{};                  ///< share that everything lets through
     std::vector<TreeLight> trees; ///< only those that any of the rays meets
-    std::vector<Crossing> crossings;
+    Crossings crossings;
 };
 
 /// Receivers that are traced together: their packs and a ball around them.

@@ -83,35 +83,35 @@ void Tallier::addLimbs(const Pack& pack, const PackLight& light, const TreeLight
 {
     const auto& numbers = limbs_[tree.tree];
     const auto& beam = beam_.tree(tree.tree);
-    const std::span met(light.crossings.data() + tree.firstCrossing, tree.crossings);
+    const auto met = light.crossings.from(tree.firstCrossing).first(tree.crossings);
     touched_.clear();
-    for (const auto& crossing : met)
-        for (std::size_t limb = beam.bodies()[crossing.body].limb; limb != kNoLimb;
-             limb = numbers.parent[limb]) {
-            if (std::ranges::find(touched_, limb) != touched_.end())
-                break;
-            touched_.push_back(limb);
+    numbers_.resize(met.size());
+    for (std::size_t row = 0; row < met.size(); ++row)
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            if (!(met[row].from[lane] < kMissed))
+                continue;
+            std::size_t limb = beam.bodies()[met[row].body[lane]].limb;
+            numbers_[row][lane] = static_cast<std::int32_t>(numbers.number[limb]);
+            while (limb != kNoLimb && std::ranges::find(touched_, limb) == touched_.end()) {
+                touched_.push_back(limb);
+                limb = numbers.parent[limb];
+            }
         }
-    keep_.resize(std::max(keep_.size(), beam.bodies().size()));
-    const auto throughOf = [&](std::size_t limb, bool only, Lanes& share) {
-        for (const auto& crossing : met) {
-            const std::size_t number = numbers.number[beam.bodies()[crossing.body].limb];
-            const bool grows = number >= numbers.number[limb] && number < numbers.end[limb];
-            keep_[crossing.body] = grows == only ? 1 : 0;
-        }
+    const auto throughOf = [&](std::size_t limb, bool allBut, Lanes& share) {
+        const LimbChoice choice{numbers_.data(), static_cast<std::int32_t>(numbers.number[limb]),
+                                static_cast<std::int32_t>(numbers.end[limb]), allBut};
         Lanes path;
         Lanes wood;
-        leafyPath(met, beam, keep_, path);
-        blocked(met, beam, keep_, wood);
+        leafyPath(met, beam, choice, path, wood);
         through(path, wood, beam_.extinction_1_m(tree.tree), share);
     };
     for (const std::size_t limb : touched_) {
         auto& taken = tally.limbs[{tree.tree, limb}];
         Lanes share;
-        throughOf(limb, false, share);
+        throughOf(limb, true, share);
         taken.removal +=
             (sumOfProduct(pack, others, share) - sumOfProduct(pack, others, tree.through)) * worth;
-        throughOf(limb, true, share);
+        throughOf(limb, false, share);
         taken.firstIn += sumOfLoss(pack, light.structures, share) * worth;
     }
 }

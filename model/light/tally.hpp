@@ -67,7 +67,7 @@ private:
     const SceneBeam& beam_;
     std::span<const LimbNumbers> limbs_;
     std::vector<std::size_t> touched_; ///< limbs that a pack's rays meet, and those they grow from
-    std::vector<char> keep_;           ///< per body
+    std::vector<LimbLanes> numbers_;   ///< of the limbs in each row of crossings
 };
 
 } // namespace model::light

@@ -1,9 +1,9 @@
 // Light: a season on a lawn under one tree (214 days x 72 steps of 20 minutes x 400 points, all
 // days, nights cost nothing), a limb that moves, and a whole garden of 200 trees and 60 plantings.
-#include "model/light/beam.hpp"
 #include "model/light/daylight.hpp"
 #include "model/light/light_study.hpp"
 #include "model/light/sun_path.hpp"
+#include "tests/bench/season_scene.hpp"
 
 #include <benchmark/benchmark.h>
 
@@ -18,98 +18,29 @@ using std::chrono::year;
 
 namespace {
 
-/// A round crown 10 m wide on a 3 m stem, of leafy bodies on limbs that turn by the golden angle.
-Canopy roundTree(int bodies)
-{
-    Canopy tree;
-    for (int i = 0; i < bodies; ++i) {
-        const double share = (i + 0.5) / bodies;
-        const double bearing = 2.399963 * i;
-        const double height = 3.5 + 7.0 * share;
-        const double reach = 4.6 * std::sqrt(std::max(0.05, 1.0 - std::pow(2.0 * share - 1.0, 2)));
-        const Vec3 out{std::sin(bearing), std::cos(bearing), 0.25};
-        const double size = std::cbrt(60.0 / bodies);
-        const Vec3 tip = Vec3{0.0, 0.0, height} + reach * out;
-        const Curtain solid{tip - (1.8 * size) * out, tip, 0.55 * size, 0.0};
-        tree.leaves.push_back({solid, 1.0, 0, {centre(solid), 1.6}});
-    }
-    tree.bounds = {{0.0, 0.0, 7.0}, 8.0};
-    tree.leafAreaDensity_1_m = 0.6;
-    tree.leafAngleX = 2.2;
-    return tree;
-}
-
-std::vector<Vec3> lawn()
-{
-    std::vector<Vec3> points;
-    for (int x = 0; x < 20; ++x)
-        for (int y = 0; y < 20; ++y)
-            points.push_back({x - 9.5, y - 5.5, 0.0});
-    return points;
-}
-
-std::vector<Vec3> sunsOfSeason(int stepsPerDay)
-{
-    std::vector<Vec3> suns;
-    const auto first = sys_days{year{2025} / 4 / 1};
-    for (int day = 0; day < 214; ++day)
-        for (int step = 0; step < stepsPerDay; ++step) {
-            const auto when =
-                first + days{day} +
-                std::chrono::milliseconds{86400000LL * (2 * step + 1) / (2 * stepsPerDay)};
-            const auto sun = sunPosition(when, 48.0, 0.0);
-            if (sun.elevation_deg > 4.0)
-                suns.push_back(towardsSun(sun));
-        }
-    return suns;
-}
+using bench::lawn;
+using bench::roundTree;
+using bench::sunsOfSeason;
 
 void seasonByPacks(benchmark::State& state)
 {
     const auto tree = roundTree(static_cast<int>(state.range(0)));
-    const auto suns = sunsOfSeason(72);
+    const auto suns = sunsOfSeason();
     const auto points = lawn();
-    double met = 0.0;
-    for (auto _ : state) {
-        TreeBeam beam(tree, {});
-        const auto packs = packed(points, {});
-        std::vector<Lanes> sums(packs.size());
-        std::vector<Crossing> crossings;
-        met = 0.0;
-        for (const Vec3 towards : suns) {
-            const auto frame = beamFrame(towards);
-            beam.aim(frame);
-            const auto extinction = static_cast<float>(extinction_1_m(tree, towards));
-            for (std::size_t p = 0; p < packs.size(); ++p) {
-                crossings.clear();
-                beam.crossings(aimed(packs[p], frame), crossings);
-                met += static_cast<double>(crossings.size());
-                Lanes share = allLanes(1.0F);
-                if (!crossings.empty()) {
-                    Lanes path;
-                    Lanes wood;
-                    leafyPath(crossings, beam, {}, path);
-                    blocked(crossings, beam, {}, wood);
-                    through(path, wood, extinction, share);
-                }
-                for (std::size_t i = 0; i < kLanes; ++i)
-                    sums[p][i] += share[i];
-            }
-        }
-        benchmark::DoNotOptimize(sums.data());
-    }
-    const double rays = 214.0 * 72.0 * static_cast<double>(points.size());
-    state.counters["s_per_1e9_rays"] = benchmark::Counter(
-        rays * 1e-9, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
-    state.counters["sun_steps"] = static_cast<double>(suns.size());
-    state.counters["pack_body_pairs"] = met;
+    for (auto _ : state)
+        benchmark::DoNotOptimize(bench::tracedSeason(tree, points, suns));
+    bench::countRays(state, points.size() * suns.size());
+    const auto met = bench::pairsMet(tree, points, suns);
+    state.counters["pairs_met"] = met;
+    state.counters["ns_per_pair"] = benchmark::Counter(
+        met * 1e-9, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
 BENCHMARK(seasonByPacks)->Arg(10)->Arg(60)->Arg(300)->Arg(1000)->Unit(benchmark::kMillisecond);
 
 void seasonRayByRay(benchmark::State& state)
 {
     const auto tree = roundTree(static_cast<int>(state.range(0)));
-    const auto suns = sunsOfSeason(72);
+    const auto suns = sunsOfSeason();
     const auto points = lawn();
     for (auto _ : state) {
         double sum = 0.0;
@@ -118,9 +49,7 @@ void seasonRayByRay(benchmark::State& state)
                 sum += transmittance(tree, point, towards);
         benchmark::DoNotOptimize(sum);
     }
-    state.counters["s_per_1e9_rays"] = benchmark::Counter(
-        214.0 * 72.0 * static_cast<double>(points.size()) * 1e-9,
-        benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+    bench::countRays(state, points.size() * suns.size());
 }
 BENCHMARK(seasonRayByRay)->Arg(60)->Unit(benchmark::kMillisecond)->Iterations(1);
 

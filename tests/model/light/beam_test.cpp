@@ -67,12 +67,11 @@ TEST_P(Beams, GiveEachRayThePathThatItHasAlone)
         const auto frame = beamFrame(towards);
         beam.aim(frame);
         for (const auto& pack : packed(points, origin)) {
-            std::vector<Crossing> crossings;
+            Crossings crossings;
             beam.crossings(aimed(pack, frame), crossings);
             Lanes path;
-            leafyPath(crossings, beam, {}, path);
             Lanes wood;
-            blocked(crossings, beam, {}, wood);
+            leafyPath(crossings.from(0), beam, {}, path, wood);
             for (std::size_t lane = 0; lane < pack.count; ++lane) {
                 const auto alone = leafyPath_m(tree, points[pack.point[lane]], towards);
                 if (!alone) {
@@ -105,30 +104,44 @@ TEST(Through, IsTheExponential)
     EXPECT_LT(dark[0], 1e-30F);
 }
 
-// Law: leaving a body out can only shorten a path, and leaving all out empties it.
-TEST(LeafyPath, LeavesOutWhatIsNotKept)
+// Law: a tree is what one limb holds and what all others hold: paths add up to no less than the
+// whole's, neither is longer than it, and limbs that no ray meets leave it as it is.
+TEST(LeafyPath, IsSharedOutAmongLimbs)
 {
     std::mt19937 random(11);
-    const auto tree = randomTree(random, 150, 2);
+    auto tree = randomTree(random, 150, 2);
+    for (std::size_t i = 0; i < tree.leaves.size(); ++i)
+        tree.leaves[i].limb = i % 5;
     TreeBeam beam(tree, {});
     const auto frame = beamFrame(towardsSun({50.0, 200.0, 1.0}));
     beam.aim(frame);
     const std::vector<Vec3> points{{0, 0, 0}, {1, 0, 0}, {0, 1, 0}, {1, 1, 0}};
-    std::vector<Crossing> crossings;
-    beam.crossings(aimed(packed(points, {}).front(), frame), crossings);
+    Crossings found;
+    beam.crossings(aimed(packed(points, {}).front(), frame), found);
+    const auto crossings = found.from(0);
     ASSERT_GT(crossings.size(), 1U);
-    Lanes all;
-    leafyPath(crossings, beam, {}, all);
-    std::vector<char> keep(beam.bodies().size(), 1);
-    keep[crossings.front().body] = 0;
-    Lanes fewer;
-    leafyPath(crossings, beam, keep, fewer);
-    std::ranges::fill(keep, char{0});
-    Lanes none;
-    leafyPath(crossings, beam, keep, none);
+    std::vector<LimbLanes> limbs(crossings.size());
+    for (std::size_t row = 0; row < limbs.size(); ++row)
+        for (std::size_t i = 0; i < kLanes; ++i)
+            limbs[row][i] = static_cast<std::int32_t>(beam.bodies()[crossings[row].body[i]].limb);
+    const auto path = [&](const LimbChoice& choice) {
+        Lanes length;
+        Lanes wood;
+        leafyPath(crossings, beam, choice, length, wood);
+        return length;
+    };
+    const Lanes all = path({});
+    const Lanes ones = path({limbs.data(), 1, 3, false});
+    const Lanes others = path({limbs.data(), 1, 3, true});
+    const Lanes none = path({limbs.data(), 7, 9, false});
+    const Lanes untouched = path({limbs.data(), 7, 9, true});
+    EXPECT_TRUE(std::ranges::any_of(ones, [](float length) { return length > 0.0F; }));
     for (std::size_t i = 0; i < kLanes; ++i) {
-        EXPECT_LE(fewer[i], all[i] + 1e-5F);
+        EXPECT_LE(ones[i], all[i] + 1e-5F);
+        EXPECT_LE(others[i], all[i] + 1e-5F);
+        EXPECT_GE(ones[i] + others[i], all[i] - 1e-5F);
         EXPECT_EQ(none[i], 0.0F);
+        EXPECT_EQ(untouched[i], all[i]);
     }
 }
 
