@@ -213,15 +213,15 @@ double breakingGust_m_s(const std::vector<WeakPlace>& places, const WindLaw& law
 BreakingGust range(const std::vector<WeakPlace>& places, const WindLaw& law, const Points& points,
                    const std::vector<Draw>& draws)
 {
-    const bool fruit = std::ranges::any_of(places, &WeakPlace::carriesFruit);
+    const bool guests = std::ranges::any_of(places, &WeakPlace::carriesGuests);
     std::vector<WeakPlace> bare;
     for (const auto& place : places)
-        bare.push_back(place.withoutFruit());
+        bare.push_back(place.withoutGuests());
     std::vector<double> gusts;
     Points kept;
     for (std::size_t i = 0; i < draws.size(); ++i) {
         const double gust = breakingGust_m_s(places, law, draws[i]);
-        const double stands = fruit ? breakingGust_m_s(bare, law, draws[i]) : gust;
+        const double stands = guests ? breakingGust_m_s(bare, law, draws[i]) : gust;
         if (stands < kStoodThrough_m_s)
             continue;
         gusts.push_back(gust);

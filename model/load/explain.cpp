@@ -59,11 +59,15 @@ void addWind(Chain& chain, const Question& asks, const Governing& worst, const A
 void addWeight(Chain& chain, const Weights& weights, const Asked& asked, Vec3 direction,
                const Species& species)
 {
-    const double mass = weights.wood.mass_kg + weights.leafy.mass_kg + weights.fruit.mass_kg;
+    const double mass = weights.wood.mass_kg + weights.leafy.mass_kg + weights.fruit.mass_kg +
+                        weights.weather.mass_kg;
     chain.add(Quantity::woodMass, weights.wood.mass_kg, "L18",
               species.wood.limbDensity_kg_m3.source);
     chain.add(Quantity::leafyMass, weights.leafy.mass_kg, "L18", "Martin et al. 1998");
     chain.add(Quantity::fruitMass, weights.fruit.mass_kg, "", "drawn");
+    if (weights.weather.mass_kg > 0.0)
+        chain.add(Quantity::weatherMass, weights.weather.mass_kg, "L24",
+                  "McPherson et al. 2017; ASCE 7-16, 10.4.1");
     chain.add(Quantity::weightArm, norm(asked.weightMoment_Nm) / (kGravity_m_s2 * mass), "L19",
               "drawn");
     chain.add(Quantity::weightMoment, bending_Nm(asked.weightMoment_Nm, direction), "L19", "");
@@ -96,7 +100,10 @@ void addStrength(Chain& chain, const Question& asks, const LimbOrder& order, con
         chain.add(Quantity::aspectRatio, aspectRatio(asks.tree, order, asks.limb), "L15", "drawn");
     chain.add(Quantity::unionFactor, factor / limbFactor, "L15",
               "Kane & Clouston 2008; Slater & Ennos 2015");
-    chain.add(Quantity::strength, worst.hasStrength ? clear.value * factor : 0.0, "L14", "");
+    if (worst.duration < 1.0)
+        chain.add(Quantity::durationFactor, worst.duration, "L27", "Wood 1951; Gerhards 1977");
+    chain.add(Quantity::strength, worst.hasStrength ? clear.value * factor * worst.duration : 0.0,
+              "L14", "");
     if (worst.hasStrength)
         chain.add(Quantity::utilisation, worst.utilisation, "L17", "");
 }
@@ -109,14 +116,15 @@ std::vector<Step> explain(const Tree& tree, std::size_t limb, const Foliation& f
 {
     (void)tree.limbs.at(limb);
     const auto load = loadCase(tree, foliation, species, place, exposure, conditions);
-    const auto worst = governing(load, limb);
+    const auto worst = governingForLong(load, limb);
     const auto& piece = load.limbs[limb].pieces[worst.piece];
     const auto asked = askedAt(piece, worst.along_m, worst.beyond, worst.wind);
     const auto weights = weightsBeyond(load, limb, worst.piece, worst.along_m, weightsByKind(load));
     const double share = worst.along_m / piece.length_m;
     const double diameter = piece.thick_m + share * (piece.thin_m - piece.thick_m);
     const bool within = worst.along_m > 0.0;
-    const Question asks{tree, limb, species, place, exposure, conditions.gust_m_s};
+    const double gust = worst.duration < 1.0 ? 0.0 : conditions.gust_m_s;
+    const Question asks{tree, limb, species, place, exposure, gust};
     Chain chain;
     addWind(chain, asks, worst, asked, piece.direction);
     addWeight(chain, weights, asked, piece.direction, species);

@@ -20,6 +20,7 @@ enum class Quantity {
     woodMass,          ///< kg beyond the place
     leafyMass,         ///< kg, leaf and twigs
     fruitMass,         ///< kg
+    weatherMass,       ///< kg, rain and ice
     weightArm,         ///< m, level distance of their common centre from the place
     weightMoment,      ///< N m, bending
     bendingMoment,     ///< N m, both together
@@ -34,6 +35,7 @@ enum class Quantity {
     clearWoodStrength, ///< Pa, green, of the species
     limbFactor,        ///< of clear wood: limb or stem
     unionFactor,       ///< 1 away from the union
+    durationFactor,    ///< of the strength, under what hangs for hours, days or weeks
     aspectRatio,
     strength, ///< Pa
     utilisation,

@@ -91,4 +91,16 @@ Governing governing(const LoadCase& load, std::size_t limb, double windScale)
     return worst;
 }
 
+Governing governingForLong(const LoadCase& load, std::size_t limb)
+{
+    const Governing gusty = governing(load, limb);
+    const double standing = load.standing[limb];
+    if (standing >= 1.0)
+        return gusty;
+    Governing still = governing(load, limb, 0.0);
+    still.duration = standing;
+    still.utilisation /= standing;
+    return worse(gusty, still) ? still : gusty;
+}
+
 } // namespace model::load

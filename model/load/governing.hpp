@@ -16,11 +16,17 @@ struct Governing {
     double utilisation{}; ///< of sound wood there, even where it has no strength
     bool hasStrength{true};
     Beyond beyond{}; ///< the loads beyond that place, in that wind
+    /// Below 1: the weight alone governs, for as long as it hangs, with this share of the strength
+    double duration{1.0};
 };
 
 /// Every start of a piece in all directions, then, in the worst direction, the inside of the pieces
 /// on both sides of the worst (L21). A place without strength asks more than any with.
 /// \param windScale  how much stronger the drag is than in `load`
 [[nodiscard]] Governing governing(const LoadCase& load, std::size_t limb, double windScale = 1.0);
+
+/// The worse of two: weight and wind together, at the strength of a gust; and weight alone, at the
+/// strength for as long as it hangs (L27).
+[[nodiscard]] Governing governingForLong(const LoadCase& load, std::size_t limb);
 
 } // namespace model::load

@@ -17,8 +17,10 @@ LimbLoad report(const LoadCase& load, std::size_t limb, const Governing& worst)
     LimbLoad result;
     result.limb = limb;
     result.mass_kg = load.weights[limb].mass_kg;
-    result.wind_N = load.drags[limb].force_N[worst.wind.bearing] *
-                    load.wind.share[limb].back()[worst.wind.bearing];
+    result.duration = worst.duration;
+    result.wind_N = worst.duration < 1.0 ? 0.0
+                                         : load.drags[limb].force_N[worst.wind.bearing] *
+                                               load.wind.share[limb].back()[worst.wind.bearing];
     result.governingAt_m = piece.at_m + worst.along_m;
     result.governingBearing_deg = bearing_deg(worst.wind);
     result.weightMoment_Nm = bending_Nm(asked.weightMoment_Nm, piece.direction);
@@ -28,7 +30,7 @@ LimbLoad report(const LoadCase& load, std::size_t limb, const Governing& worst)
     result.diameter_m = piece.thick_m + share * (piece.thin_m - piece.thick_m);
     result.stress_Pa = worst.stress_Pa;
     result.hasStrength = worst.hasStrength;
-    result.strength_Pa = worst.hasStrength ? load.greenMor_Pa * factor : 0.0;
+    result.strength_Pa = worst.hasStrength ? load.greenMor_Pa * factor * worst.duration : 0.0;
     result.utilisation = worst.hasStrength ? worst.utilisation : std::max(1.0, worst.utilisation);
     return result;
 }
@@ -57,14 +59,17 @@ TreeLoad treeLoad(const Tree& tree, const Foliation& foliation, const Species& s
     const auto load = loadCase(tree, foliation, species, place, exposure, conditions);
     TreeLoad result;
     for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
-        result.limbs.push_back(report(load, limb, governing(load, limb)));
+        result.limbs.push_back(report(load, limb, governingForLong(load, limb)));
     for (const auto& cut : load.limbs) {
         result.wood_kg += cut.wood_kg;
         result.leaf_kg += cut.leaf_kg;
         result.twig_kg += cut.twig_kg;
         result.fruit_kg += cut.fruit_kg;
+        result.rain_kg += cut.rain_kg;
+        result.ice_kg += cut.ice_kg;
     }
-    result.mass_kg = result.wood_kg + result.leaf_kg + result.twig_kg + result.fruit_kg;
+    result.mass_kg = result.wood_kg + result.leaf_kg + result.twig_kg + result.fruit_kg +
+                     result.rain_kg + result.ice_kg;
     result.gustAtTop_m_s = conditions.gust_m_s * gustShare(exposure, height_m(tree));
     result.baseMoment_Nm = worstBaseMoment_Nm(load);
     return result;

@@ -2,24 +2,18 @@
 
 #include "model/crown/foliage.hpp"
 #include "model/garden/garden.hpp"
+#include "model/load/conditions.hpp"
 #include "model/species/species.hpp"
 
 #include <vector>
 
 namespace model::load {
 
-/// What the tree is loaded with, besides its own wood.
-struct Conditions {
-    double gust_m_s{}; ///< 3-second gust at 10 m over open ground; 0: still air
-    bool inLeaf{true};
-    bool inFruit{true}; ///< the limbs' crop hangs
-};
-
 /// Load on one limb, at the place along it and under the wind bearing that ask most of it.
 /// The still-air load of a limb is that of gust 0.
 struct LimbLoad {
     std::size_t limb{};     ///< index into Tree::limbs
-    double mass_kg{};       ///< the limb and all that grows from it, green, with leaf and crop
+    double mass_kg{};       ///< the limb and all that grows from it, green, with all it bears
     double wind_N{};        ///< drag on the same, governing bearing
     double governingAt_m{}; ///< along the limb from its union
     double governingBearing_deg{}; ///< the wind comes FROM here (as forecasts give it)
@@ -29,8 +23,12 @@ struct LimbLoad {
     double torsion_Nm{};           ///< about the limb's axis, by both
     double diameter_m{};           ///< at the governing place
     double stress_Pa{};            ///< greatest principal stress there
-    double strength_Pa{};   ///< of this limb there: green strength x limb and union factors; 0
-                            ///< where there is none
+    double strength_Pa{}; ///< of this limb there: green strength x limb and union factors; 0
+                          ///< where there is none
+    /// Of the strength, left under what hangs for hours, days or weeks; below 1 where the weight by
+    /// itself, for as long as it hangs, asks more than weight and gust together (L27): then the
+    /// figures here are those of still air.
+    double duration{1.0};
     double utilisation{};   ///< stress over strength; 1 = expected to fail, as a mean
     bool hasStrength{true}; ///< false: dead or cracked wood, which is given none. Its
                             ///< utilisation is that of sound wood, yet never below 1: a floor,
@@ -44,6 +42,8 @@ struct TreeLoad {
     double leaf_kg{};
     double twig_kg{};
     double fruit_kg{};
+    double rain_kg{};       ///< on leaf and twigs
+    double ice_kg{};        ///< on wood, leaf and twigs
     double gustAtTop_m_s{}; ///< after terrain and height
     double baseMoment_Nm{}; ///< at the ground, worst bearing
 };

@@ -2,12 +2,40 @@
 
 #include "model/constants.hpp"
 #include "model/load/drag.hpp"
+#include "model/load/weather.hpp"
 #include "model/load/wind.hpp"
 
 #include <cmath>
 #include <stdexcept>
 
 namespace model::load {
+namespace {
+
+std::vector<double> standingFactors(const LimbOrder& order, const std::vector<LimbPieces>& limbs)
+{
+    struct Hung {
+        double fruit_kg{};
+        double rain_kg{};
+        double ice_kg{};
+    };
+    std::vector<Hung> hung(limbs.size());
+    std::vector<double> factors(limbs.size());
+    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
+        auto& here = hung[*limb];
+        here.fruit_kg += limbs[*limb].fruit_kg;
+        here.rain_kg += limbs[*limb].rain_kg;
+        here.ice_kg += limbs[*limb].ice_kg;
+        factors[*limb] = standingFactor(here.fruit_kg > 0.0, here.rain_kg > 0.0, here.ice_kg > 0.0);
+        if (const auto parent = order.parent[*limb]; parent != kNoLimb) {
+            hung[parent].fruit_kg += here.fruit_kg;
+            hung[parent].rain_kg += here.rain_kg;
+            hung[parent].ice_kg += here.ice_kg;
+        }
+    }
+    return factors;
+}
+
+} // namespace
 
 LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& species,
                   const Place& place, Exposure exposure, const Conditions& conditions)
@@ -23,9 +51,10 @@ LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& s
                   species.wood.limbDensity_kg_m3.value,
                   species.wood.greenMor_Pa.value,
                   {},
+                  {},
                   {}};
-    load.limbs =
-        cutIntoPieces(tree, load.order, bodies, foliation, species, inLeaf, conditions.inFruit);
+    load.limbs = cutIntoPieces(tree, load.order, bodies, foliation, species, conditions);
+    load.standing = standingFactors(load.order, load.limbs);
     load.wind = windLoad(
         tree, load.order, bodies, load.limbs,
         {conditions.gust_m_s, airDensity_kg_m3(place.altitude_m), exposure, species.wood.dragGroup,

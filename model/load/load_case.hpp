@@ -18,6 +18,9 @@ struct LoadCase {
     double greenMor_Pa{};
     std::vector<Weight> weights; ///< of each limb and all that grows from it
     std::vector<DragSums> drags; ///< likewise, nothing taken off for lee
+    /// For each limb: of its strength, what is left under its weight alone for as long as what
+    /// hangs on it and beyond stays (L27).
+    std::vector<double> standing;
 };
 
 /// Cuts the tree into pieces, loads them, and sums the loads from the tips to the foot.

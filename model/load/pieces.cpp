@@ -2,6 +2,7 @@
 
 #include "model/crown/mass.hpp"
 #include "model/load/strength.hpp"
+#include "model/load/weather.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -112,8 +113,24 @@ std::vector<Piece> barePieces(const Limb& limb, const std::vector<double>& place
     return pieces;
 }
 
+/// What hangs on each m2 of leaf area.
+struct PerLeafArea {
+    double leafy_kg{};
+    double rain_kg{};
+    double ice_kg{};
+};
+
+PerLeafArea perLeafArea(const Species& species, const Foliation& foliation, bool inLeaf,
+                        const Conditions& conditions)
+{
+    const auto dry = leafyMassPerArea(species);
+    return {dry.twig_kg + (inLeaf ? dry.leaf_kg : 0.0),
+            conditions.inRain ? rainPerLeafArea_kg_m2(species.wood.woodClass, inLeaf) : 0.0,
+            glazePerLeafArea_kg_m2(species, foliation, inLeaf, conditions.glaze_m)};
+}
+
 void hangLeaf(std::vector<Piece>& pieces, std::span<const LeafyBody> bodies,
-              const Foliation& foliation, double leafy_kg_m2)
+              const Foliation& foliation, const PerLeafArea& perArea)
 {
     if (bodies.empty())
         return;
@@ -131,7 +148,9 @@ void hangLeaf(std::vector<Piece>& pieces, std::span<const LeafyBody> bodies,
         piece.hang_m = body.solid.hang_m;
         piece.density = body.density;
         piece.leaf_m2 = leafArea_m2(body, foliation) * piece.length_m / (body.to_m - body.from_m);
-        piece.leafy_kg = piece.leaf_m2 * leafy_kg_m2;
+        piece.leafy_kg = piece.leaf_m2 * perArea.leafy_kg;
+        piece.rain_kg = piece.leaf_m2 * perArea.rain_kg;
+        piece.ice_kg = piece.leaf_m2 * perArea.ice_kg;
         piece.ends_m2 =
             (std::numbers::pi * r * r + 2.0 * r * body.solid.hang_m) * piece.length_m / leafyLength;
     }
@@ -145,6 +164,13 @@ void hangFruit(std::vector<Piece>& pieces, double fruit_kg)
         length += leafy && piece.bare() ? 0.0 : piece.length_m;
     for (auto& piece : pieces)
         piece.fruit_kg = leafy && piece.bare() ? 0.0 : fruit_kg * piece.length_m / length;
+}
+
+void glaze(std::vector<Piece>& pieces, double glaze_m)
+{
+    for (auto& piece : pieces)
+        piece.ice_kg +=
+            piece.length_m * glazeOnBar_kg_m((piece.thick_m + piece.thin_m) / 2.0, glaze_m);
 }
 
 void weaken(Piece& piece, const Defect& defect)
@@ -216,11 +242,11 @@ std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order)
 std::vector<LimbPieces> cutIntoPieces(const Tree& tree, const LimbOrder& order,
                                       const std::vector<LeafyBody>& bodies,
                                       const Foliation& foliation, const Species& species,
-                                      bool inLeaf, bool inFruit)
+                                      const Conditions& conditions)
 {
+    const bool inLeaf = conditions.inLeaf || species.practice.leafHabit == LeafHabit::evergreen;
     const auto masses = limbMasses(tree, foliation, species, inLeaf);
-    const auto perArea = leafyMassPerArea(species);
-    const double leafy_kg_m2 = perArea.twig_kg + (inLeaf ? perArea.leaf_kg : 0.0);
+    const auto perArea = perLeafArea(species, foliation, inLeaf, conditions);
     const auto onDeadWood = growsFromDeadWood(tree, order);
     std::vector<LimbPieces> limbs(tree.limbs.size());
     auto next = bodies.begin();
@@ -236,9 +262,14 @@ std::vector<LimbPieces> cutIntoPieces(const Tree& tree, const LimbOrder& order,
         cut.wood_kg = masses[i].wood_kg;
         cut.leaf_kg = masses[i].leaf_kg;
         cut.twig_kg = masses[i].twig_kg;
-        cut.fruit_kg = inFruit ? limb.fruit_kg : 0.0;
-        hangLeaf(cut.pieces, own, foliation, leafy_kg_m2);
+        cut.fruit_kg = conditions.inFruit ? limb.fruit_kg : 0.0;
+        hangLeaf(cut.pieces, own, foliation, perArea);
         hangFruit(cut.pieces, cut.fruit_kg);
+        glaze(cut.pieces, conditions.glaze_m);
+        for (const auto& piece : cut.pieces) {
+            cut.rain_kg += piece.rain_kg;
+            cut.ice_kg += piece.ice_kg;
+        }
         const double atUnion =
             limb.parent ? unionFactor(limb.unionKind, aspectRatio(tree, order, i)) : 1.0;
         giveStrength(cut.pieces, limb, atUnion, onDeadWood[i]);

@@ -2,6 +2,7 @@
 
 #include "model/crown/foliage.hpp"
 #include "model/garden/tree.hpp"
+#include "model/load/conditions.hpp"
 #include "model/load/section.hpp"
 #include "model/species/species.hpp"
 
@@ -22,6 +23,8 @@ struct Piece {
     double leaf_m2{};
     double leafy_kg{};
     double fruit_kg{};
+    double rain_kg{};
+    double ice_kg{};        ///< on its wood, leaf and twigs
     double radius_m{};      ///< of the leafy body around it; 0: bare wood
     double hang_m{};        ///< of the shoots below the body
     double density{};       ///< of its leaf, relative to medium
@@ -43,15 +46,18 @@ struct LimbPieces {
     double leaf_kg{};
     double twig_kg{};
     double fruit_kg{};
+    double rain_kg{};
+    double ice_kg{};
     /// For each limb that grows from it, in LimbOrder::children order: the piece that starts where
     /// it joins; the number of pieces for one that joins at the tip.
     std::vector<std::size_t> joinsAt;
 };
 
-/// \param inFruit, inLeaf  what hangs on the tree; twigs always do
+/// \param conditions  what hangs on the tree; twigs always do. An evergreen is always in leaf. The
+///        gust is not used.
 [[nodiscard]] std::vector<LimbPieces>
 cutIntoPieces(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
-              const Foliation& foliation, const Species& species, bool inLeaf, bool inFruit);
+              const Foliation& foliation, const Species& species, const Conditions& conditions);
 
 /// Mass and centre of a stretch of evenly tapering wood.
 struct Frustum {

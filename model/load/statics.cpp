@@ -81,6 +81,7 @@ void add(Weights& whole, const Weights& part)
     add(whole.wood, part.wood);
     add(whole.leafy, part.leafy);
     add(whole.fruit, part.fruit);
+    add(whole.weather, part.weather);
 }
 
 void add(DragSums& whole, const DragSums& part)
@@ -123,7 +124,8 @@ Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m)
     const Vec3 middle = piece.from_m + (start_m + left / 2.0) * piece.direction;
     return {hung(wood.volume_m3 * wood_kg_m3,
                  piece.from_m + (start_m + wood.centre_m) * piece.direction),
-            hung(share * piece.leafy_kg, middle), hung(share * piece.fruit_kg, middle)}; // (L18)
+            hung(share * piece.leafy_kg, middle), hung(share * piece.fruit_kg, middle),
+            hung(share * (piece.rain_kg + piece.ice_kg), middle)}; // (L18)
 }
 
 Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
@@ -132,6 +134,7 @@ Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
     Weight all = kinds.wood;
     add(all, kinds.leafy);
     add(all, kinds.fruit);
+    add(all, kinds.weather);
     return all;
 }
 

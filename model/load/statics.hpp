@@ -28,6 +28,7 @@ struct Weights {
     Weight wood{};
     Weight leafy{}; ///< leaf and twigs
     Weight fruit{};
+    Weight weather{}; ///< rain and ice
 };
 
 /// Drag on what lies beyond a place in one direction: force, and force times position. All its

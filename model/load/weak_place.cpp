@@ -70,8 +70,11 @@ WeakPlace::WeakPlace(const LoadCase& load, std::size_t limb, const Governing& wo
     };
     wood_ = hung(weights.wood);
     leafy_ = hung(weights.leafy);
-    fruit_ = hung(weights.fruit);
-    fruitMass_kg_ = weights.fruit.mass_kg;
+    Weight guests = weights.fruit;
+    add(guests, weights.weather);
+    guest_ = hung(guests);
+    guestMass_kg_ = guests.mass_kg;
+    standing_ = load.standing[limb];
     wind_ = part((1.0 / windScale) * asked.windMoment_Nm,
                  worst.beyond.share / windScale * worst.beyond.drag.force_N * dot(towards, t), t);
     multiply();
@@ -81,17 +84,18 @@ void WeakPlace::multiply()
 {
     const Vec3 a = wood_.bending_Nm;
     const Vec3 b = leafy_.bending_Nm;
-    const Vec3 c = fruit_.bending_Nm;
+    const Vec3 c = guest_.bending_Nm;
     const Vec3 w = wind_.bending_Nm;
     products_ = {dot(a, a), dot(a, b), dot(a, c), dot(b, b), dot(b, c),
                  dot(c, c), dot(w, a), dot(w, b), dot(w, c), dot(w, w)};
 }
 
-WeakPlace WeakPlace::withoutFruit() const
+WeakPlace WeakPlace::withoutGuests() const
 {
     WeakPlace bare = *this;
-    bare.fruit_ = {};
-    bare.fruitMass_kg_ = 0.0;
+    bare.guest_ = {};
+    bare.guestMass_kg_ = 0.0;
+    bare.standing_ = 1.0;
     bare.multiply();
     return bare;
 }
@@ -116,18 +120,18 @@ double WeakPlace::bearableWind(const Draw& draw) const
     const auto& p = products_;
     Settled settled;
     settled.still2 =
-        square * (thicker2 * (thicker2 * p.woodWood + 2.0 * (l * p.woodLeafy + p.woodFruit)) +
-                  l * (l * p.leafyLeafy + 2.0 * p.leafyFruit) + p.fruitFruit);
-    settled.across = square * (thicker2 * p.windWood + l * p.windLeafy + p.windFruit);
+        square * (thicker2 * (thicker2 * p.woodWood + 2.0 * (l * p.woodLeafy + p.woodGuest)) +
+                  l * (l * p.leafyLeafy + 2.0 * p.leafyGuest) + p.guestGuest);
+    settled.across = square * (thicker2 * p.windWood + l * p.windLeafy + p.windGuest);
     settled.wind2 = square * p.windWind;
     settled.stillTwist =
-        perTorsion * (thicker2 * wood_.torsion_Nm + l * leafy_.torsion_Nm + fruit_.torsion_Nm);
+        perTorsion * (thicker2 * wood_.torsion_Nm + l * leafy_.torsion_Nm + guest_.torsion_Nm);
     settled.windTwist = perTorsion * wind_.torsion_Nm;
-    settled.stillAxial = perArea * (thicker2 * wood_.axial_N + l * leafy_.axial_N + fruit_.axial_N);
+    settled.stillAxial = perArea * (thicker2 * wood_.axial_N + l * leafy_.axial_N + guest_.axial_N);
     settled.windAxial = perArea * wind_.axial_N;
     if (settled.wind2 <= 0.0)
         return HUGE_VAL;
-    if (settled.use(0.0) >= 1.0)
+    if (settled.use(0.0) >= standing_)
         return 0.0;
     // Torsion and axial force take a little off: two steps by the chord from a point below.
     double high = settled.bearableByBending();

@@ -26,8 +26,9 @@ public:
     /// its strength; 0 if weight alone breaks it, infinite where no wind takes hold (L22).
     [[nodiscard]] double bearableWind(const Draw& draw) const;
 
-    [[nodiscard]] bool carriesFruit() const { return fruitMass_kg_ > 0.0; }
-    [[nodiscard]] WeakPlace withoutFruit() const;
+    /// True if crop, rain or ice hang beyond the place: what is not there every day.
+    [[nodiscard]] bool carriesGuests() const { return guestMass_kg_ > 0.0; }
+    [[nodiscard]] WeakPlace withoutGuests() const;
 
     /// True if the two are the same place in the same wind, or so near that it is all one.
     [[nodiscard]] bool isLike(const WeakPlace& other) const;
@@ -45,12 +46,13 @@ private:
     double strength_Pa_{};
     Part wood_{};
     Part leafy_{};
-    Part fruit_{};
-    double fruitMass_kg_{};
+    Part guest_{}; ///< crop, rain and ice
+    double guestMass_kg_{};
+    double standing_{1.0}; ///< strength under weight alone, for as long as they stay (L27)
     Part wind_{};
     struct Products {
-        double woodWood{}, woodLeafy{}, woodFruit{}, leafyLeafy{}, leafyFruit{}, fruitFruit{};
-        double windWood{}, windLeafy{}, windFruit{}, windWind{};
+        double woodWood{}, woodLeafy{}, woodGuest{}, leafyLeafy{}, leafyGuest{}, guestGuest{};
+        double windWood{}, windLeafy{}, windGuest{}, windWind{};
     } products_{}; ///< of the bending moments
 };
 

@@ -18,6 +18,7 @@ inline Species redMaple()
 {
     Species maple;
     maple.latin = "Acer rubrum";
+    maple.wood.woodClass = WoodClass::hardwood;
     maple.wood.basicSpecificGravity.value = 0.49;
     maple.wood.limbDensity_kg_m3.value = 897.0;
     maple.wood.greenMor_Pa.value = 53e6;
