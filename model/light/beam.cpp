@@ -6,15 +6,6 @@
 namespace model::light {
 namespace {
 
-BeamAxes axes(const BeamFrame& frame)
-{
-    const auto floats = [](Vec3 axis) {
-        return std::array{static_cast<float>(axis.x), static_cast<float>(axis.y),
-                          static_cast<float>(axis.z)};
-    };
-    return {floats(frame.towards), floats(frame.aside), floats(frame.up)};
-}
-
 AimedSheet aimedSheet(const Curtain& sheet, const BeamFrame& frame)
 {
     AimedSheet aimed;
@@ -66,19 +57,29 @@ BeamFrame beamFrame(Vec3 towards)
     return {towards, aside, cross(towards, aside)};
 }
 
+BeamAxes beamAxes(const BeamFrame& frame)
+{
+    const auto floats = [](Vec3 axis) {
+        return std::array{static_cast<float>(axis.x), static_cast<float>(axis.y),
+                          static_cast<float>(axis.z)};
+    };
+    return {floats(frame.towards), floats(frame.aside), floats(frame.up)};
+}
+
 AimedPack aimed(const Pack& pack, const BeamFrame& frame)
 {
     AimedPack result;
-    laneWork().aimPack(pack, axes(frame), result);
+    laneWork().aimPack(pack, beamAxes(frame), result);
     return result;
 }
 
 void TreeBeam::aim(const BeamFrame& frame)
 {
     frame_ = frame;
-    axes_ = axes(frame);
+    axes_ = beamAxes(frame);
     ++turn_;
     nested_.aim(work_, axes_);
+    window_ = nested_.whole(work_);
 }
 
 void TreeBeam::aimEight(Eight& eight)
@@ -99,18 +100,28 @@ void TreeBeam::aimEight(Eight& eight)
 void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
 {
     found.begin();
+    std::size_t plain = 0;
+    std::size_t hanging = 0;
     nested_.forEachMet(work_, pack.window, [&](std::size_t index) {
         Eight& eight = eights_[index];
         if (eight.turn != turn_)
             aimEight(eight);
-        const AimedCapsules* edges = &aimed_[eight.firstEdges];
-        CrossingRows rows = found.open();
-        if (eight.hangs)
-            work_.crossCurtains(edges, &aimedSheets_[eight.firstSheet], names_[index], pack, rows);
-        else
-            work_.crossCapsules(*edges, names_[index], pack, rows);
-        found.close(rows);
+        const AimedCapsules& edges = aimed_[eight.firstEdges];
+        if (!eight.hangs) {
+            plain += work_.candidates(edges, pack.window, &candidates_[plain]);
+            return;
+        }
+        const std::size_t before = hanging;
+        hanging += work_.candidates(edges, pack.window, &curtains_[hanging]);
+        for (std::size_t i = before; i < hanging; ++i)
+            curtainSheets_[i] = &aimedSheets_[eight.firstSheet + curtains_[i].lane];
     });
+    CrossingRows rows = found.open(plain + hanging);
+    if (plain > 0)
+        work_.crossCapsules(candidates_.data(), plain, pack, rows);
+    if (hanging > 0)
+        work_.crossCurtains(curtains_.data(), curtainSheets_.data(), hanging, pack, rows);
+    found.close(rows);
 }
 
 void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,

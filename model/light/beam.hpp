@@ -18,6 +18,7 @@ struct BeamFrame {
     Vec3 up{};      ///< unit, completes the frame
 };
 [[nodiscard]] BeamFrame beamFrame(Vec3 towards);
+[[nodiscard]] BeamAxes beamAxes(const BeamFrame& frame);
 
 /// A pack of receivers as the beam sees it.
 [[nodiscard]] AimedPack aimed(const Pack& pack, const BeamFrame& frame);
@@ -40,11 +41,11 @@ public:
     }
     /// Begins a tree, whose crossings share no row with those before.
     void begin() { lanesUsed_ = (1U << kLanes) - 1; }
-    /// Where crossings of eight bodies may be added; close() takes them in.
-    [[nodiscard]] CrossingRows open()
+    /// Where crossings of this many bodies may be added; close() takes them in.
+    [[nodiscard]] CrossingRows open(std::size_t bodies)
     {
-        if (slots_.size() < count_ + 1 + kLanes)
-            slots_.resize(2 * count_ + 1 + kLanes);
+        if (slots_.size() < count_ + 1 + bodies)
+            slots_.resize(2 * (count_ + 1 + bodies));
         return {slots_.data() + count_, lanesUsed_};
     }
     void close(const CrossingRows& rows)
@@ -69,6 +70,9 @@ public:
 
     /// Turns the tree to a new direction of light. To be called before crossings().
     void aim(const BeamFrame& frame);
+
+    /// Around all of it, as the beam sees it.
+    [[nodiscard]] const Window& window() const { return window_; }
 
     /// Every body that meets a ray of the pack, added to `found`.
     void crossings(const AimedPack& pack, Crossings& found);
@@ -100,7 +104,6 @@ private:
     std::vector<BodyKind> kinds_;
     std::vector<float> densities_;
     std::vector<Eight> eights_;
-    std::vector<EightNames> names_; ///< per Eight
     std::vector<EightCapsules> edges_;
     std::vector<AimedCapsules> aimed_;
     std::vector<Curtain> sheets_; ///< eight for each Eight that hangs
@@ -108,6 +111,10 @@ private:
     NestedBoxes nested_; ///< around eights
     BeamFrame frame_;
     BeamAxes axes_;
+    std::vector<Candidate> candidates_;
+    std::vector<Candidate> curtains_;
+    std::vector<const AimedSheet*> curtainSheets_;
+    Window window_;
     unsigned turn_{};
 };
 

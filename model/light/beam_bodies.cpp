@@ -69,8 +69,11 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
         }
         addInEights(*solids, boxes);
     }
-    aimed_.resize(edges_.size());
     aimedSheets_.resize(sheets_.size());
+    // Room for a whole eight more, for those that are not met are written too.
+    candidates_.resize(kinds_.size() + kLanes);
+    curtains_.resize(sheets_.size() + kLanes);
+    curtainSheets_.resize(sheets_.size() + kLanes);
     nested_ = NestedBoxes(boxes);
 }
 
@@ -99,15 +102,15 @@ void TreeBeam::addEight(std::span<const Solid> solids)
 {
     const bool hangs = solids.front().hangs;
     eights_.push_back({edges_.size(), sheets_.size(), hangs, 0});
-    auto& names = names_.emplace_back();
-    names.firstBody = static_cast<std::uint32_t>(kinds_.size());
     EightCapsules none;
     none.radius = allLanes(kNothing);
     const std::size_t first = edges_.size();
     edges_.resize(first + (hangs ? 4 : 1), none);
+    aimed_.resize(edges_.size());
+    aimed_[first].firstBody = static_cast<std::uint32_t>(kinds_.size());
     for (std::size_t lane = 0; lane < kLanes; ++lane) {
         kinds_.push_back(lane < solids.size() ? solids[lane].kind : BodyKind{});
-        names.density[lane] = kinds_.back().density;
+        aimed_[first].density[lane] = kinds_.back().density;
         if (hangs)
             sheets_.push_back(lane < solids.size() ? solids[lane].curtain : Curtain{});
         if (lane >= solids.size())

@@ -60,9 +60,9 @@ PlantingSun sunOn(const Planting& planting, const Scene& scene, const std::vecto
         sum.openSky_h += step.hours;
         beam.aim(step.towards);
         beam.turnTo(packs);
-        for (const auto& pack : packs.packs) {
-            beam.trace(pack, light);
-            addPack(pack, light, step.hours, sum);
+        for (std::size_t p = 0; p < packs.packs.size(); ++p) {
+            beam.trace(p, light);
+            addPack(packs.packs[p], light, step.hours, sum);
         }
     }
     takeMeans(sum);

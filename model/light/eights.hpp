@@ -48,6 +48,14 @@ struct AimedCapsules {
     Lanes perRun{};                ///< 1 / run; 0 where the axis lies along the ray
     Lanes bend{};                  ///< cosine(axis, ray) / run
     Lanes radiusSquared{};
+    Lanes density{};           ///< of leaf, relative; 0: wood, opaque
+    std::uint32_t firstBody{}; ///< index into TreeBeam::bodies() of the first lane
+};
+
+/// One body that a pack may meet: a lane of an eight.
+struct Candidate {
+    const AimedCapsules* eight{};
+    std::uint32_t lane{};
 };
 
 /// The flat sides of a curtain with hanging shoots, as the beam sees them.
@@ -72,7 +80,7 @@ inline constexpr float kMissed = 1e30F;
 /// Crossings as they are found: those of several bodies share a row while their rays differ, for
 /// small bodies meet but one or two of the eight.
 struct CrossingRows {
-    Crossing* last{};     ///< the row that is being filled; room for eight more behind it
+    Crossing* last{};     ///< the row that is being filled; with room behind it
     unsigned lanesUsed{}; ///< of it, one bit for each lane
 };
 

@@ -25,12 +25,6 @@ struct AimedPack {
     Window window;
 };
 
-/// Which bodies an eight holds.
-struct EightNames {
-    std::uint32_t firstBody{};
-    Lanes density{};
-};
-
 /// Limbs by number, those that grow from one limb in one stretch (tally.hpp).
 using LimbLanes = std::array<std::int32_t, kLanes>;
 
@@ -50,14 +44,20 @@ struct LaneWork {
     void (*aimPack)(const Pack& pack, const BeamAxes& axes, AimedPack& aimed);
     void (*aimBoxes)(const EightBoxes& boxes, const BeamAxes& axes, EightWindows& windows);
     void (*aimCapsules)(const EightCapsules& capsules, const BeamAxes& axes, AimedCapsules& aimed);
+    /// Around eight windows.
+    Window (*around)(const EightWindows& eight);
     /// One bit for each of the eight that the window meets.
     unsigned (*meeting)(const EightWindows& eight, const Window& window);
-    /// Adds the crossings of eight capsules.
-    void (*crossCapsules)(const AimedCapsules& capsules, const EightNames& names,
-                          const AimedPack& pack, CrossingRows& rows);
-    /// The same of eight curtains: four blocks of capsules along their edges, and eight sheets.
-    void (*crossCurtains)(const AimedCapsules* edges, const AimedSheet* sheets,
-                          const EightNames& names, const AimedPack& pack, CrossingRows& rows);
+    /// Writes those of the eight whose windows the pack's meets to `list` (room for eight);
+    /// returns how many.
+    std::size_t (*candidates)(const AimedCapsules& eight, const Window& window, Candidate* list);
+    /// Adds the crossings of capsules. Reorders the candidates.
+    void (*crossCapsules)(Candidate* candidates, std::size_t count, const AimedPack& pack,
+                          CrossingRows& rows);
+    /// The same of curtains: each eight is four blocks of capsules along their edges, of which
+    /// the first has the whole curtain's windows. `sheets`: one for each candidate.
+    void (*crossCurtains)(const Candidate* candidates, const AimedSheet* const* sheets,
+                          std::size_t count, const AimedPack& pack, CrossingRows& rows);
     /// Metres of crown weighted by density, and 1 for each ray that meets wood, else 0.
     /// \param layers   distinct densities of leaf, ascending
     /// \param scratch  room for 2 rows.count lanes

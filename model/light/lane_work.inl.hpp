@@ -103,6 +103,12 @@ UNDERBOUGH_INLINE unsigned meetingBits(const EightWindows& eight, const Window& 
                        (eight::load(eight.upHigh) >= window.upLow));
 }
 
+Window around(const EightWindows& eight)
+{
+    return {leastOf(eight::load(eight.asideLow)), -leastOf(-eight::load(eight.asideHigh)),
+            leastOf(eight::load(eight.upLow)), -leastOf(-eight::load(eight.upHigh))};
+}
+
 unsigned meeting(const EightWindows& eight, const Window& window)
 {
     return meetingBits(eight, window);
@@ -178,29 +184,47 @@ UNDERBOUGH_INLINE void widen(const AimedSheet& sheet, const Rays& rays, Slice& s
     slice.to = flatAt(sheet, along, down, out) ? eight::greater(slice.to, out) : slice.to;
 }
 
+/// The row that is being filled, out of memory.
+struct OpenRow {
+    Real from;
+    Real to;
+    Real density;
+    Truth body;
+};
+
+UNDERBOUGH_INLINE OpenRow loadRow(const Crossing& row)
+{
+    return {eight::load(row.from), eight::load(row.to), eight::load(row.density),
+            eight::loadWhole(row.body)};
+}
+
+UNDERBOUGH_INLINE void storeRow(const OpenRow& row, Crossing& to)
+{
+    eight::store(row.from, to.from);
+    eight::store(row.to, to.to);
+    eight::store(row.density, to.density);
+    eight::store(row.body, to.body);
+}
+
 /// Adds what lies ahead of the receivers: to the last row while its lanes are free, else to a new
 /// one. Without branches, since neither can be foretold.
-UNDERBOUGH_INLINE void addAhead(const Slice& slice, Real depth, const EightNames& names,
-                                std::size_t lane, CrossingRows& rows)
+UNDERBOUGH_INLINE void addAhead(const Slice& slice, Real depth, const Candidate& body, OpenRow& row,
+                                CrossingRows& rows)
 {
     const Real from = eight::greater(slice.from - depth, Real{});
     const Real to = slice.to - depth;
     const Truth met = from < to;
     const unsigned lanes = eight::bits(met);
-    const bool fits = (rows.lanesUsed & lanes) == 0;
+    const auto fits = static_cast<unsigned>((rows.lanesUsed & lanes) == 0);
     const Truth kept = Truth{} - static_cast<std::int32_t>(fits);
-    const Crossing& before = *rows.last;
-    const Real beforeFrom = kept ? eight::load(before.from) : eight::all(kMissed);
-    const Real beforeTo = kept ? eight::load(before.to) : eight::all(kMissed);
-    const Real beforeDensity = eight::load(before.density);
-    const Truth beforeBody = eight::loadWhole(before.body);
-    rows.last += fits ? 0 : 1;
-    rows.lanesUsed = fits ? rows.lanesUsed | lanes : lanes;
-    eight::store(met ? from : beforeFrom, rows.last->from);
-    eight::store(met ? to : beforeTo, rows.last->to);
-    eight::store(met ? eight::all(names.density[lane]) : beforeDensity, rows.last->density);
-    eight::store(met ? Truth{} + static_cast<std::int32_t>(names.firstBody + lane) : beforeBody,
-                 rows.last->body);
+    const auto name = static_cast<std::int32_t>(body.eight->firstBody + body.lane);
+    rows.last += 1 - fits;
+    rows.lanesUsed = (rows.lanesUsed & (0U - fits)) | lanes;
+    row.from = met ? from : (kept ? row.from : eight::all(kMissed));
+    row.to = met ? to : (kept ? row.to : eight::all(kMissed));
+    row.density = met ? eight::all(body.eight->density[body.lane]) : row.density;
+    row.body = met ? Truth{} + name : row.body;
+    storeRow(row, *rows.last);
 }
 
 UNDERBOUGH_INLINE Rays raysOf(const AimedPack& pack)
@@ -208,36 +232,56 @@ UNDERBOUGH_INLINE Rays raysOf(const AimedPack& pack)
     return {eight::load(pack.aside), eight::load(pack.up), eight::load(pack.depth)};
 }
 
-void crossCapsules(const AimedCapsules& capsules, const EightNames& names, const AimedPack& pack,
+std::size_t candidates(const AimedCapsules& eight, const Window& window, Candidate* list)
+{
+    const unsigned met = meetingBits(eight.windows, window);
+    std::size_t count = 0;
+    for (std::uint32_t lane = 0; lane < kLanes; ++lane) { // without branches: none is likely
+        list[count] = {&eight, lane};
+        count += met >> lane & 1U;
+    }
+    return count;
+}
+
+void crossCapsules(Candidate* candidates, std::size_t count, const AimedPack& pack,
                    CrossingRows& rows)
 {
     const Rays rays = raysOf(pack);
-    std::array<std::uint32_t, kLanes> met{};
-    std::size_t count = 0;
-    for (unsigned left = meetingBits(capsules.windows, pack.window); left != 0; left &= left - 1) {
-        met[count] = static_cast<std::uint32_t>(__builtin_ctz(left));
-        count += eight::bits(beside(capsules, met[count], rays).met) != 0 ? 1 : 0;
+    std::size_t met = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+        const Candidate body = candidates[i];
+        candidates[met] = body;
+        met += eight::bits(beside(*body.eight, body.lane, rays).met) != 0 ? 1 : 0;
     }
-    for (std::size_t i = 0; i < count; ++i)
-        addAhead(inside(capsules, met[i], beside(capsules, met[i], rays)), rays.depth, names,
-                 met[i], rows);
+    CrossingRows open = rows;
+    OpenRow row = loadRow(*open.last);
+    for (std::size_t i = 0; i < met; ++i) {
+        const Candidate body = candidates[i];
+        const Beside ray = beside(*body.eight, body.lane, rays);
+        addAhead(inside(*body.eight, body.lane, ray), rays.depth, body, row, open);
+    }
+    rows = open;
 }
 
-void crossCurtains(const AimedCapsules* edges, const AimedSheet* sheets, const EightNames& names,
+void crossCurtains(const Candidate* candidates, const AimedSheet* const* sheets, std::size_t count,
                    const AimedPack& pack, CrossingRows& rows)
 {
     const Rays rays = raysOf(pack);
-    for (unsigned left = meetingBits(edges->windows, pack.window); left != 0; left &= left - 1) {
-        const auto lane = static_cast<std::size_t>(__builtin_ctz(left));
+    CrossingRows open = rows;
+    OpenRow row = loadRow(*open.last);
+    for (std::size_t i = 0; i < count; ++i) {
+        const Candidate body = candidates[i];
         Slice slice{eight::all(kMissed), eight::all(-kMissed)};
         for (std::size_t edge = 0; edge < 4; ++edge) {
-            const Slice part = inside(edges[edge], lane, beside(edges[edge], lane, rays));
+            const AimedCapsules& capsules = body.eight[edge];
+            const Slice part = inside(capsules, body.lane, beside(capsules, body.lane, rays));
             slice = {eight::lesser(slice.from, part.from), eight::greater(slice.to, part.to)};
         }
-        if (!sheets[lane].edgeOn)
-            widen(sheets[lane], rays, slice);
-        addAhead(slice, rays.depth, names, lane, rows);
+        if (!sheets[i]->edgeOn)
+            widen(*sheets[i], rays, slice);
+        addAhead(slice, rays.depth, body, row, open);
     }
+    rows = open;
 }
 
 /// Metres of crown are united by putting starts and ends in order apart from each other: the
@@ -370,8 +414,8 @@ void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& 
     eight::store((1.0F - eight::load(wood)) * expMinus(eight::load(path) * extinction_1_m), share);
 }
 
-constexpr LaneWork kWork{aimPack,       aimBoxes,      aimCapsules, meeting,
-                         crossCapsules, crossCurtains, pathAndWood, through};
+constexpr LaneWork kWork{aimPack,    aimBoxes,      aimCapsules,   around,      meeting,
+                         candidates, crossCapsules, crossCurtains, pathAndWood, through};
 
 } // namespace
 } // namespace model::light

@@ -106,8 +106,8 @@ void LightStudy::traceOthers(Scene others)
         beam.aim(rays_[r].towards);
         for (std::size_t s = 0; s < surfaces_.size(); ++s) {
             beam.turnTo(receivers_[s]);
-            for (const auto& pack : receivers_[s].packs) {
-                beam.trace(pack, light);
+            for (std::size_t p = 0; p < receivers_[s].packs.size(); ++p) {
+                beam.trace(p, light);
                 others_.push_back(light.all);
             }
         }
@@ -145,8 +145,9 @@ std::vector<SurfaceDay> LightStudy::sum(const Tree* tree) const
                 continue;
             }
             beam.turnTo(receivers_[s]);
-            for (const auto& pack : receivers_[s].packs) {
-                beam.trace(pack, light);
+            for (std::size_t p = 0; p < receivers_[s].packs.size(); ++p) {
+                const Pack& pack = receivers_[s].packs[p];
+                beam.trace(p, light);
                 const Lanes& others = others_[next++];
                 for (std::size_t i = 0; i < pack.count; ++i) {
                     auto& point = result[s].points[pack.point[i]];

@@ -64,4 +64,10 @@ void NestedBoxes::aim(const LaneWork& work, const BeamAxes& axes)
             work.aimBoxes(level.boxes[i], axes, level.windows[i]);
 }
 
+Window NestedBoxes::whole(const LaneWork& work) const
+{
+    return levels_.empty() ? Window{kMissed, -kMissed, kMissed, -kMissed}
+                           : work.around(levels_.back().windows.front());
+}
+
 } // namespace model::light

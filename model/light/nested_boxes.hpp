@@ -27,6 +27,9 @@ public:
     /// Turns the boxes to a direction of light. To be called before forEachMet().
     void aim(const LaneWork& work, const BeamAxes& axes);
 
+    /// Around all boxes, as they were last turned.
+    [[nodiscard]] Window whole(const LaneWork& work) const;
+
     /// Calls `visit(index)` for each box whose window meets this one.
     template <typename Visit>
     void forEachMet(const LaneWork& work, const Window& window, const Visit& visit) const

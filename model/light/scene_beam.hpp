@@ -26,7 +26,8 @@ struct PackLight {
 /// Receivers that are traced together: their packs and a ball around them.
 struct Receivers {
     std::vector<Pack> packs;
-    Ball bounds; ///< garden frame
+    Ball bounds;                       ///< garden frame
+    std::vector<EightBoxes> packBoxes; ///< around the packs, from their origin
 };
 [[nodiscard]] Receivers receivers(std::span<const Vec3> points, Vec3 origin);
 
@@ -42,22 +43,34 @@ public:
     /// Picks the trees that may stand between the light and these receivers.
     void turnTo(const Receivers& receivers);
     /// Traces one of their packs.
-    void trace(const Pack& pack, PackLight& light);
+    void trace(std::size_t pack, PackLight& light);
 
     [[nodiscard]] const TreeBeam& tree(std::size_t index) const { return trees_[index]; }
     /// Of the tree, in the direction of light.
     [[nodiscard]] float extinction_1_m(std::size_t index) const { return extinctions_[index]; }
 
 private:
+    void turnToTree(std::size_t tree, const Receivers& receivers);
+    void turnToStructures(const Receivers& receivers);
     void traceStructures(const Pack& pack, Lanes& share) const;
+    void traceTree(std::size_t tree, const AimedPack& seen, PackLight& light);
 
     const Scene& scene_;
+    const LaneWork& work_;
     Vec3 origin_;
     BeamFrame frame_;
+    BeamAxes axes_;
     std::vector<TreeBeam> trees_;
+    std::vector<std::size_t> boxed_; ///< index of the tree in each box
+    NestedBoxes treeBoxes_;
     std::vector<float> extinctions_;
     std::vector<char> turned_; ///< per tree: aimed at frame_ already
-    std::vector<std::size_t> near_;
+    // The receivers turned to:
+    const Receivers* receivers_{};
+    std::vector<EightWindows> packWindows_;
+    std::vector<std::size_t> near_; ///< trees
+    std::vector<std::uint8_t>
+        nearPacks_; ///< per near tree and eight packs: bits of those it may shade
     std::vector<const Prism*> nearStructures_;
 };
 

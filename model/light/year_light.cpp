@@ -65,9 +65,9 @@ public:
             const auto& receivers = setting_.receivers[s];
             beam_.turnTo(receivers);
             const Light3 each = worth(surface.normal);
-            for (const auto& pack : receivers.packs) {
-                beam_.trace(pack, light_);
-                tallier_.add(pack, light_, each, tallies_[s]);
+            for (std::size_t p = 0; p < receivers.packs.size(); ++p) {
+                beam_.trace(p, light_);
+                tallier_.add(receivers.packs[p], light_, each, tallies_[s]);
             }
         }
     }

@@ -83,7 +83,7 @@ inline std::vector<float> tracedSeason(const model::light::Canopy& tree,
         beam.aim(towards);
         beam.turnTo(lawn);
         for (std::size_t p = 0; p < sums.size(); ++p) {
-            beam.trace(lawn.packs[p], light);
+            beam.trace(p, light);
             for (std::size_t i = 0; i < kLanes; ++i)
                 sums[p][i] += light.all[i];
         }
