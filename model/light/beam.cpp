@@ -124,15 +124,36 @@ void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
     found.close(rows);
 }
 
-void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
-               Lanes& path, Lanes& wood)
+namespace {
+
+Lanes* scratchFor(std::size_t rows)
 {
     thread_local std::vector<Lanes> scratch; // kept: asked for every pack and tree
-    if (scratch.size() < 2 * crossings.size())
-        scratch.resize(4 * crossings.size());
-    laneWork().pathAndWood(
-        {crossings.data(), crossings.size(), choice.limbs, choice.first, choice.end, choice.others},
-        tree.densities(), scratch.data(), path, wood);
+    if (scratch.size() < 2 * rows)
+        scratch.resize(4 * rows);
+    return scratch.data();
+}
+
+} // namespace
+
+void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes& path, Lanes& wood)
+{
+    laneWork().pathAndWood({crossings.data(), crossings.size(), nullptr, 0, 0, false},
+                           tree.densities(), scratchFor(crossings.size()), path, wood);
+}
+
+void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
+                float extinction_1_m, Lanes& without, Lanes& only)
+{
+    const auto& work = laneWork();
+    for (const bool others : {true, false}) {
+        Lanes path;
+        Lanes wood;
+        work.pathAndWood(
+            {crossings.data(), crossings.size(), choice.limbs, choice.first, choice.end, others},
+            tree.densities(), scratchFor(crossings.size()), path, wood);
+        work.through(path, wood, extinction_1_m, others ? without : only);
+    }
 }
 
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share)

@@ -118,20 +118,22 @@ private:
     unsigned turn_{};
 };
 
-/// Some limbs of a tree, by number (tally.hpp); unless set, all count.
+/// A limb with all that grows from it, by number (tally.hpp).
 struct LimbChoice {
     const LimbLanes* limbs{}; ///< the limbs' numbers in each row
     std::int32_t first{};
-    std::int32_t end{};
-    bool others{}; ///< all but these count
+    std::int32_t end{}; ///< one past the last
 };
 
 /// Metres of crown on each of eight rays, weighted by relative density; overlaps count once, by
 /// the densest (docs/methods/light.md, L13). `wood`: 1 for a ray that meets wood, else 0.
-void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
-               Lanes& path, Lanes& wood);
+void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes& path, Lanes& wood);
 
 /// Share of light let through: exp(-extinction path), 0 where there is wood.
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
+
+/// Share of light let through by the tree without a limb, and by that limb alone.
+void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
+                float extinction_1_m, Lanes& without, Lanes& only);
 
 } // namespace model::light

@@ -177,7 +177,7 @@ void SceneBeam::traceTree(std::size_t index, const AimedPack& seen, PackLight& l
         return;
     Lanes path;
     Lanes wood;
-    leafyPath(light.crossings.from(tree.firstCrossing), trees_[index], {}, path, wood);
+    leafyPath(light.crossings.from(tree.firstCrossing), trees_[index], path, wood);
     through(path, wood, extinctions_[index], tree.through);
     for (std::size_t lane = 0; lane < kLanes; ++lane)
         light.all[lane] *= tree.through[lane];

@@ -45,6 +45,7 @@ public:
     /// Traces one of their packs.
     void trace(std::size_t pack, PackLight& light);
 
+    [[nodiscard]] std::size_t treeCount() const { return trees_.size(); }
     [[nodiscard]] const TreeBeam& tree(std::size_t index) const { return trees_[index]; }
     /// Of the tree, in the direction of light.
     [[nodiscard]] float extinction_1_m(std::size_t index) const { return extinctions_[index]; }

@@ -2,7 +2,7 @@
 
 #include "model/light/scene_beam.hpp"
 
-#include <map>
+#include <utility>
 #include <vector>
 
 namespace model::light {
@@ -31,14 +31,22 @@ struct Taken3 {
     Light3 firstIn; ///< what it would take if it stood alone
 };
 
+inline Taken3& operator+=(Taken3& sum, const Taken3& more)
+{
+    sum.removal += more.removal;
+    sum.firstIn += more.firstIn;
+    return sum;
+}
+
 /// Light on one surface, mean over its points, summed over directions.
 struct Tally {
-    Light3 open;                         ///< nothing in the way
-    Light3 structures;                   ///< walls and glass only
-    Light3 standing;                     ///< as things are
-    std::map<std::size_t, Taken3> trees; ///< by index into Scene::trees; none: takes nothing
-    /// By tree and limb: the limb with all that grows from it, as a cut would take it.
-    std::map<std::pair<std::size_t, std::size_t>, Taken3> limbs;
+    Light3 open;       ///< nothing in the way
+    Light3 structures; ///< walls and glass only
+    Light3 standing;   ///< as things are
+    /// Those that take something, by index into Scene::trees.
+    std::vector<std::pair<std::size_t, Taken3>> trees;
+    /// The same by tree and limb: the limb with all that grows from it, as a cut would take it.
+    std::vector<std::pair<std::pair<std::size_t, std::size_t>, Taken3>> limbs;
     std::vector<Light3> points; ///< as things are, one for each point
 };
 
@@ -51,7 +59,7 @@ struct LimbNumbers {
 };
 [[nodiscard]] LimbNumbers limbNumbers(const Tree& tree);
 
-/// Adds packs of rays to a tally.
+/// Adds packs of rays up to a tally of one surface at a time.
 class Tallier {
 public:
     /// \param limbs  one for each tree, or empty: limbs are not told apart
@@ -60,14 +68,32 @@ public:
     /// \param worth  of an unhindered ray on this surface, to each of tally.points
     void add(const Pack& pack, const PackLight& light, Light3 worth, Tally& tally);
 
+    /// Writes what trees and limbs took since the last time to the tally, and begins anew.
+    void finish(Tally& tally);
+
 private:
-    void addLimbs(const Pack& pack, const PackLight& light, const TreeLight& tree,
-                  const Lanes& others, Light3 worth, Tally& tally);
+    void addLimbs(const PackLight& light, const TreeLight& tree, const Lanes& others,
+                  const Lanes& open, const Taken3& whole, Light3 worth);
+    void touch(std::size_t tree, std::size_t limb);
+
+    /// Light taken, for one tree or limb; entries that took nothing are left out of tallies.
+    struct Sum {
+        Taken3 taken;
+        bool touched{};
+    };
 
     const SceneBeam& beam_;
     std::span<const LimbNumbers> limbs_;
-    std::vector<std::size_t> touched_; ///< limbs that a pack's rays meet, and those they grow from
-    std::vector<LimbLanes> numbers_;   ///< of the limbs in each row of crossings
+    std::vector<std::size_t> firstLimb_; ///< per tree, into limbSums_
+    std::vector<Sum> treeSums_;
+    std::vector<Sum> limbSums_;
+    std::vector<std::size_t> shaders_;                             ///< trees touched
+    std::vector<std::pair<std::size_t, std::size_t>> shaderLimbs_; ///< trees and limbs touched
+    // Of the pack and tree at hand:
+    std::vector<std::size_t> met_;   ///< limbs that its rays meet, and those they grow from
+    std::vector<char> isMet_;        ///< per limb
+    std::vector<LimbLanes> numbers_; ///< of the limbs in each row of crossings
+    std::vector<Lanes> before_;      ///< per tree met: what those before it let through
 };
 
 } // namespace model::light

@@ -1,22 +1,19 @@
 #include "model/light/year_light.hpp"
 
 #include "model/light/daylight.hpp"
+#include "model/light/month_rays.hpp"
 #include "model/light/sample_day.hpp"
-#include "model/light/sky_dome.hpp"
 #include "model/light/sun_path.hpp"
 #include "model/light/surface.hpp"
 #include "model/light/tally.hpp"
 
 #include <algorithm>
-#include <map>
 #include <thread>
 
 namespace model::light {
 namespace {
 
 using std::chrono::year_month_day;
-
-constexpr double kMJ_per_W_h = 3600e-6;
 
 /// What does not change over the year, shared by all threads.
 struct Setting {
@@ -44,88 +41,69 @@ struct MonthSums {
     double clearDiffuse_MJ_m2{};
 };
 
-/// Traces one direction to every surface that it lights.
+/// Adds up the light of one month on one surface after another: one for each thread.
 class Caster {
 public:
-    Caster(const Setting& setting, Scene& scene, std::vector<Tally>& tallies)
-        : setting_(setting), beam_(scene, setting.origin), tallier_(beam_, setting.limbs),
-          tallies_(tallies)
+    explicit Caster(const Setting& setting)
+        : setting_(setting), scene_(setting.scene), beam_(scene_, setting.origin),
+          tallier_(beam_, setting.limbs)
     {
     }
 
-    /// `worth`: what an unhindered ray is worth to a surface of this normal.
-    template <typename Worth>
-    void cast(Vec3 towards, const Worth& worth)
+    [[nodiscard]] Tally cast(const MonthRays& month, std::size_t s)
     {
-        beam_.aim(towards);
-        for (std::size_t s = 0; s < setting_.surfaces.size(); ++s) {
-            const auto& surface = setting_.surfaces[s];
-            if (dot(surface.normal, towards) <= 0.0)
+        const auto& surface = setting_.surfaces[s];
+        Tally tally;
+        tally.points.resize(surface.points_m.size());
+        std::size_t leafState = month.leafStates.size();
+        for (const auto& ray : month.rays) {
+            const double cosine = dot(surface.normal, ray.towards);
+            if (cosine <= 0.0)
                 continue;
-            const auto& receivers = setting_.receivers[s];
-            beam_.turnTo(receivers);
-            const Light3 each = worth(surface.normal);
-            for (std::size_t p = 0; p < receivers.packs.size(); ++p) {
-                beam_.trace(p, light_);
-                tallier_.add(receivers.packs[p], light_, each, tallies_[s]);
-            }
+            if (ray.leafState != leafState)
+                dress(month.leafStates[ray.leafState]);
+            leafState = ray.leafState;
+            castRay(ray.towards, setting_.receivers[s], worth(ray, cosine), tally);
         }
+        tallier_.finish(tally);
+        return tally;
     }
 
 private:
+    void dress(std::span<const double> leafShares)
+    {
+        for (std::size_t i = 0; i < leafShares.size(); ++i)
+            scene_.trees[i].leafShare = leafShares[i];
+    }
+
+    void castRay(Vec3 towards, const Receivers& receivers, Light3 worth, Tally& tally)
+    {
+        beam_.aim(towards);
+        beam_.turnTo(receivers);
+        for (std::size_t p = 0; p < receivers.packs.size(); ++p) {
+            beam_.trace(p, light_);
+            tallier_.add(receivers.packs[p], light_, worth, tally);
+        }
+    }
+
     const Setting& setting_;
+    Scene scene_;
     SceneBeam beam_;
     Tallier tallier_;
-    std::vector<Tally>& tallies_;
     PackLight light_;
 };
 
-void castSun(const Setting& setting, year_month_day date, double weight, Caster& caster,
-             MonthSums& sums)
-{
-    for (const auto& step : sunPath(setting.garden.place, date, setting.question.detail.step)) {
-        const double energy = weight * step.hours * kMJ_per_W_h;
-        sums.clearBeam_MJ_m2 += energy * step.beam_W_m2 * step.towards.z;
-        sums.clearDiffuse_MJ_m2 += energy * step.diffuse_W_m2;
-        caster.cast(step.towards, [&](Vec3 normal) {
-            return Light3{step.shines ? weight * step.hours : 0.0,
-                          energy * step.beam_W_m2 * dot(step.towards, normal), 0.0};
-        });
-    }
-}
-
-MonthSums sumMonth(const Setting& setting, std::chrono::month month)
+MonthRays raysOf(const Setting& setting, unsigned month)
 {
     const auto& detail = setting.question.detail;
-    MonthSums sums;
-    for (const auto& surface : setting.surfaces)
-        sums.surfaces.push_back({{}, {}, {}, {}, {}, std::vector<Light3>(surface.points_m.size())});
-    Scene scene = setting.scene;
-    Caster caster(setting, scene, sums.surfaces);
-    std::map<std::vector<double>, double> leafStates; // sky light is traced once for each
-    for (const auto& [date, weight] :
-         daysOfMonth(setting.question.year / month, detail.daysPerMonth)) {
-        if (setting.cancelled())
-            return sums;
-        std::vector<double> shares;
-        for (std::size_t i = 0; i < scene.trees.size(); ++i) {
-            shares.push_back(leafShare(*setting.species[i], setting.garden.place, date));
-            scene.trees[i].leafShare = shares.back();
-        }
-        castSun(setting, date, weight, caster, sums);
-        leafStates[shares] += weight;
-    }
-    for (const auto& [shares, weight] : leafStates) {
-        if (setting.cancelled())
-            return sums;
-        for (std::size_t i = 0; i < scene.trees.size(); ++i)
-            scene.trees[i].leafShare = shares[i];
-        for (const Vec3 towards : skyDirections(detail.skyDirections))
-            caster.cast(towards, [&, w = weight](Vec3 normal) {
-                return Light3{0.0, 0.0, w * skyShare(towards, normal, detail.skyDirections)};
-            });
-    }
-    return sums;
+    return monthRays(setting.garden.place, setting.question.year / std::chrono::month{month},
+                     {detail.step, detail.daysPerMonth, detail.skyDirections},
+                     [&](year_month_day date) {
+                         std::vector<double> shares;
+                         for (const Species* species : setting.species)
+                             shares.push_back(leafShare(*species, setting.garden.place, date));
+                         return shares;
+                     });
 }
 
 /// Turns counted light into a mean day's, by the month's weather.
@@ -258,22 +236,36 @@ Setting settle(const Garden& garden, std::span<const Foliation> foliations, cons
     return setting;
 }
 
+/// Runs `work` in as many threads as are wanted, this one among them.
+template <typename Work>
+void inThreads(unsigned wanted, std::size_t jobs, const Work& work)
+{
+    const std::size_t machine = std::max(1U, std::thread::hardware_concurrency());
+    const std::size_t count = std::clamp<std::size_t>(wanted == 0 ? machine : wanted, 1, jobs + 1);
+    std::vector<std::jthread> helpers;
+    for (std::size_t i = 1; i < count; ++i)
+        helpers.emplace_back(work);
+    work();
+}
+
+/// Each surface in each month is one job, so that many processors are kept busy to the end.
 std::vector<MonthSums> sumMonths(const Setting& setting)
 {
     std::vector<MonthSums> months(12);
-    std::atomic<unsigned> next{0};
-    const auto work = [&] {
-        for (unsigned m = next++; m < 12 && !setting.cancelled(); m = next++)
-            months[m] = sumMonth(setting, std::chrono::month{m + 1});
-    };
-    const unsigned wanted = setting.question.detail.threads;
-    const unsigned count =
-        std::clamp(wanted == 0 ? std::thread::hardware_concurrency() : wanted, 1U, 12U);
-    std::vector<std::jthread> helpers;
-    for (unsigned i = 1; i < count; ++i)
-        helpers.emplace_back(work);
-    work();
-    helpers.clear(); // joins them
+    std::vector<MonthRays> rays;
+    for (unsigned m = 0; m < 12; ++m) {
+        rays.push_back(raysOf(setting, m + 1));
+        months[m].surfaces.resize(setting.surfaces.size());
+        months[m].clearBeam_MJ_m2 = rays[m].clearBeam_MJ_m2;
+        months[m].clearDiffuse_MJ_m2 = rays[m].clearDiffuse_MJ_m2;
+    }
+    const std::size_t jobs = 12 * setting.surfaces.size();
+    std::atomic<std::size_t> next{0};
+    inThreads(setting.question.detail.threads, jobs, [&] {
+        Caster caster(setting);
+        for (std::size_t job = next++; job < jobs && !setting.cancelled(); job = next++)
+            months[job % 12].surfaces[job / 12] = caster.cast(rays[job % 12], job / 12);
+    });
     return months;
 }
 
