@@ -35,6 +35,7 @@ void fields(Visitor& v, Is<Defect> auto& defect)
     v.required("kind", defect.kind);
     v.required("at_m", defect.at_m);
     v.blank("residual_wall_m", defect.residualWall_m);
+    v.blank("thickest_wall_m", defect.thickestWall_m);
     v.blank("opening_deg", defect.opening_deg);
     v.defaulted("note", defect.note);
     v.extras(defect.extras);

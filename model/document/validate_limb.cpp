@@ -44,12 +44,29 @@ bool checkStations(Check& check, const Path& path, const std::vector<Station>& s
     return good;
 }
 
-void checkDefect(Check& check, const Path& path, const Defect& defect, double length)
+/// The wall of a cavity off the middle: thickest across from where it is thinnest.
+void checkThickestWall(Check& check, const Path& path, const Defect& defect, const Limb& limb)
+{
+    if (!defect.thickestWall_m)
+        return;
+    if (defect.kind != DefectKind::cavity || !defect.residualWall_m) {
+        check.fault(path, "a thickest wall", "it only for a cavity that has a residual_wall_m too");
+        return;
+    }
+    const double across = axisPoint(limb, defect.at_m).diameter_m;
+    check.within(path, *defect.thickestWall_m, *defect.residualWall_m,
+                 std::max(*defect.residualWall_m, across - *defect.residualWall_m),
+                 "metres of sound wood");
+}
+
+void checkDefect(Check& check, const Path& path, const Defect& defect, const Limb& limb,
+                 double length)
 {
     check.within(path / "at_m", defect.at_m, 0.0, length, "metres along the limb");
     if (defect.residualWall_m)
         check.within(path / "residual_wall_m", *defect.residualWall_m, 0.0,
                      limits::kDiameter_m / 2.0, "metres of sound wood");
+    checkThickestWall(check, path / "thickest_wall_m", defect, limb);
     if (defect.opening_deg)
         check.within(path / "opening_deg", *defect.opening_deg, 0.0, 360.0,
                      "degrees of the way round");
@@ -77,7 +94,7 @@ void checkAlong(Check& check, const Path& path, const Limb& limb)
     const double length = length_m(limb);
     const Path defects = path / "defects";
     for (std::size_t i = 0; i < limb.defects.size(); ++i)
-        checkDefect(check, defects / i, limb.defects[i], length + kSlack_m);
+        checkDefect(check, defects / i, limb.defects[i], limb, length + kSlack_m);
     if (limb.foliage)
         checkFoliage(check, path / "foliage", *limb.foliage, length);
     const Path props = path / "props";

@@ -38,7 +38,10 @@ enum class DefectKind {
 struct Defect {
     DefectKind kind{};
     double at_m{};                        ///< along the limb from its union
-    std::optional<double> residualWall_m; ///< sound wood left around a cavity; blank = not known
+    std::optional<double> residualWall_m; ///< sound wood left around a cavity, where it is
+                                          ///< thinnest; blank = not known
+    std::optional<double> thickestWall_m; ///< the same where it is thickest, of a closed cavity
+                                          ///< that lies off the middle; blank = as thick all round
     std::optional<double> opening_deg;    ///< of an open cavity, share of the circle, 0..360
     std::string note;
     Extras extras;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/load/wind.hpp"
+
 namespace model::load {
 
 /// What the tree is loaded with, besides its own wood.
@@ -9,6 +11,7 @@ struct Conditions {
     bool inFruit{true}; ///< the limbs' crop hangs
     bool inRain{false}; ///< leaf and twigs hold all the rain they can (L24)
     double glaze_m{};   ///< radial thickness of glaze ice on wood, twigs and leaf (L25), >= 0
+    double air_C{kStandardAir_C}; ///< temperature of the air: cold air presses harder (L1)
 };
 
 } // namespace model::load

@@ -31,6 +31,7 @@ struct Question {
     const Place& place;
     Exposure exposure{};
     double gust_m_s{};
+    double air_C{};
 };
 
 void addWind(Chain& chain, const Question& asks, const Governing& worst, const Asked& asked,
@@ -41,7 +42,7 @@ void addWind(Chain& chain, const Question& asks, const Governing& worst, const A
         return;
     const double height = drag.up_Nm / drag.force_N;
     const double gust = asks.gust_m_s * gustShare(asks.exposure, height);
-    const double density = airDensity_kg_m3(asks.place.altitude_m);
+    const double density = airDensity_kg_m3(asks.place.altitude_m, asks.air_C);
     const double coefficient = crownDragCoefficient(asks.species.wood.dragGroup, gust);
     const double force = worst.beyond.share * drag.force_N;
     const double moment = bending_Nm(asked.windMoment_Nm, direction);
@@ -73,13 +74,35 @@ void addWeight(Chain& chain, const Weights& weights, const Asked& asked, Vec3 di
     chain.add(Quantity::weightMoment, bending_Nm(asked.weightMoment_Nm, direction), "L19", "");
 }
 
-void addStress(Chain& chain, const Section& section, double diameter_m, const Asked& asked)
+/// The formula by which a cavity drawn at this place weakens it most; "" where there is none.
+const char* hollowFormula(const Limb& limb, double at_m, double diameter_m)
+{
+    constexpr double kSamePlace_m = 1e-6;
+    const char* formula = "";
+    double least = solidSection(diameter_m).bending_m3;
+    for (const auto& defect : limb.defects) {
+        const double left = sectionAt(defect, diameter_m).bending_m3;
+        if (std::abs(defect.at_m - at_m) > kSamePlace_m || left >= least)
+            continue;
+        least = left;
+        formula = defect.kind == DefectKind::openCavity ? "L12"
+                  : defect.thickestWall_m               ? "L13"
+                                                        : "L11";
+    }
+    return formula;
+}
+
+void addStress(Chain& chain, const Section& section, double diameter_m, const char* hollow,
+               const Asked& asked)
 {
     const auto& forces = asked.forces;
     chain.add(Quantity::bendingMoment, forces.bending_Nm, "L19", "");
     chain.add(Quantity::torsion, std::abs(forces.torsion_Nm), "L19", "");
     chain.add(Quantity::axialForce, forces.axial_N, "L19", "");
     chain.add(Quantity::diameter, diameter_m, "", "drawn");
+    if (*hollow != '\0')
+        chain.add(Quantity::hollowFactor, section.bending_m3 / solidSection(diameter_m).bending_m3,
+                  hollow, "drawn");
     chain.add(Quantity::sectionModulus, section.bending_m3, "L10", "handbook");
     chain.add(Quantity::bendingStress, forces.bending_Nm / section.bending_m3, "L10", "");
     chain.add(Quantity::torsionStress, std::abs(forces.torsion_Nm) / section.torsion_m3, "L10", "");
@@ -124,11 +147,12 @@ std::vector<Step> explain(const Tree& tree, std::size_t limb, const Foliation& f
     const double diameter = piece.thick_m + share * (piece.thin_m - piece.thick_m);
     const bool within = worst.along_m > 0.0;
     const double gust = worst.duration < 1.0 ? 0.0 : conditions.gust_m_s;
-    const Question asks{tree, limb, species, place, exposure, gust};
+    const Question asks{tree, limb, species, place, exposure, gust, conditions.air_C};
     Chain chain;
     addWind(chain, asks, worst, asked, piece.direction);
     addWeight(chain, weights, asked, piece.direction, species);
-    addStress(chain, within ? solidSection(diameter) : piece.section, diameter, asked);
+    const char* hollow = within ? "" : hollowFormula(tree.limbs[limb], piece.at_m, diameter);
+    addStress(chain, within ? solidSection(diameter) : piece.section, diameter, hollow, asked);
     addStrength(chain, asks, load.order, worst, within ? piece.factorWithin : piece.factorAtStart);
     return chain.take();
 }

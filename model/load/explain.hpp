@@ -28,6 +28,7 @@ enum class Quantity {
     axialForce,        ///< N, positive: pull
     diameter,          ///< m
     sectionModulus,    ///< m3, of the sound wood
+    hollowFactor,      ///< of the section modulus, what a cavity drawn here leaves
     bendingStress,     ///< Pa
     torsionStress,     ///< Pa
     axialStress,       ///< Pa

@@ -57,8 +57,8 @@ LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& s
     load.standing = standingFactors(load.order, load.limbs);
     load.wind = windLoad(
         tree, load.order, bodies, load.limbs,
-        {conditions.gust_m_s, airDensity_kg_m3(place.altitude_m), exposure, species.wood.dragGroup,
-         inLeaf ? 1.0 : leaflessShare(habit),
+        {conditions.gust_m_s, airDensity_kg_m3(place.altitude_m, conditions.air_C), exposure,
+         species.wood.dragGroup, inLeaf ? 1.0 : leaflessShare(habit),
          foliation.leafArea_m2 > 0.0 ? foliation.outlineArea_m2 / foliation.leafArea_m2 : 0.0});
     load.weights.resize(tree.limbs.size());
     load.drags.resize(tree.limbs.size());

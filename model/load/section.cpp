@@ -9,6 +9,21 @@ namespace {
 
 constexpr double kPi = std::numbers::pi;
 
+/// Greatest shear of a bar with a hollow off its centre over that of the same hollow in the middle
+/// (L13). \param n  hollow over bar, \param e  offset over bar, of diameters
+double shearRise(double n, double e)
+{
+    const auto power = [n](int exponent) { return std::pow(n, exponent); };
+    const auto less = [&power](int exponent) { return 1.0 - power(exponent); };
+    const double third = 48.0 * power(2) * (1.0 + 2.0 * power(2) + 3.0 * power(4) + 2.0 * power(6));
+    const double fourth = 64.0 * power(2) *
+                          (2.0 + 12.0 * power(2) + 19.0 * power(4) + 28.0 * power(6) +
+                           18.0 * power(8) + 14.0 * power(10) + 3.0 * power(12));
+    return 1.0 + 4.0 * power(2) / less(2) * e + 32.0 * power(2) / (less(2) * less(4)) * e * e +
+           third / (less(2) * less(4) * less(6)) * std::pow(e, 3) +
+           fourth / (less(2) * less(4) * less(6) * less(8)) * std::pow(e, 4);
+}
+
 } // namespace
 
 Section solidSection(double diameter_m)
@@ -60,6 +75,20 @@ double offCentreModulus_m3(double diameter_m, double hollow_m, double offset_m)
         kPi * std::pow(outer, 4) / 4.0 + kPi * outer * outer * centre * centre -
         (kPi * std::pow(inner, 4) / 4.0 + kPi * inner * inner * std::pow(offset_m - centre, 2));
     return secondMoment / (outer + std::abs(centre));
+}
+
+Section offCentreSection(double diameter_m, double thinnest_m, double thickest_m)
+{
+    const double hollow = diameter_m - thinnest_m - thickest_m;
+    if (hollow <= 0.0)
+        return solidSection(diameter_m);
+    if (thinnest_m <= 0.0)
+        return {};
+    const double offset = (thickest_m - thinnest_m) / 2.0;
+    const double n = hollow / diameter_m;
+    const Section solid = solidSection(diameter_m);
+    return {solid.area_m2 * (1.0 - n * n), offCentreModulus_m3(diameter_m, hollow, offset),
+            solid.torsion_m3 * (1.0 - std::pow(n, 4)) / shearRise(n, offset / diameter_m)};
 }
 
 double principalStress_Pa(const Section& section, const SectionForces& forces)

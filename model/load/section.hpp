@@ -26,6 +26,11 @@ struct Section {
 /// 2
 [[nodiscard]] double offCentreModulus_m3(double diameter_m, double hollow_m, double offset_m);
 
+/// A round hollow off the middle, closed all round, by its thinnest wall and the thickest across
+/// from it (L13). Walls that together leave no hollow: solid; no wall at the thinnest place:
+/// nothing is counted on.
+[[nodiscard]] Section offCentreSection(double diameter_m, double thinnest_m, double thickest_m);
+
 /// Forces on a cross-section.
 struct SectionForces {
     double bending_Nm{};

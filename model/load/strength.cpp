@@ -55,7 +55,8 @@ Section sectionAt(const Defect& defect, double diameter_m)
     const double wall = defect.residualWall_m.value_or(kAssumedWall * diameter_m / 2.0);
     switch (defect.kind) {
     case DefectKind::cavity:
-        return hollowSection(diameter_m, wall);
+        return defect.thickestWall_m ? offCentreSection(diameter_m, wall, *defect.thickestWall_m)
+                                     : hollowSection(diameter_m, wall);
     case DefectKind::openCavity:
         return openSection(diameter_m, wall,
                            radians(defect.opening_deg.value_or(kAssumedOpening_deg)));

@@ -4,8 +4,11 @@
 
 namespace model::load {
 
+/// Temperature of the standard atmosphere at sea level: what counts until one is told.
+inline constexpr double kStandardAir_C = 15.0;
+
 /// Density of dry air, kg/m3: pressure of the standard atmosphere at `altitude_m` (L1).
-[[nodiscard]] double airDensity_kg_m3(double altitude_m, double temperature_C = 15.0);
+[[nodiscard]] double airDensity_kg_m3(double altitude_m, double temperature_C = kStandardAir_C);
 
 /// A surface roughness category of ASCE 7-16, Table 26.11-1.
 struct Roughness {

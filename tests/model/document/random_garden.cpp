@@ -124,8 +124,11 @@ Foliage Maker::foliage(double length)
 
 Defect Maker::defect(double length)
 {
-    return {any<DefectKind>(), unit() * length, maybe(0.0, 0.4),
-            maybe(0.0, 360.0), note(),          extras()};
+    Defect made{any<DefectKind>(), unit() * length, maybe(0.0, 0.4), {},
+                maybe(0.0, 360.0), note(),          extras()};
+    if (made.kind == DefectKind::cavity && made.residualWall_m && chance(0.5))
+        made.thickestWall_m = made.residualWall_m;
+    return made;
 }
 
 Limb Maker::trunk()
