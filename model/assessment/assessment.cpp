@@ -28,11 +28,13 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
                           const Species& species, const Question& question, double gust_m_s,
                           const std::atomic<bool>* cancel)
 {
-    const auto windy = conditionsOn(question.date, species, garden.place, gust_m_s);
+    auto windy = conditionsOn(question.date, species, garden.place, gust_m_s);
+    windy.air_C = question.air_C;
     const auto still = conditionsOn(question.date, species, garden.place, 0.0);
     TreeAssessment result;
     result.tree = tree.id;
     result.foliation = foliation;
+    result.sketch = checkSketch(tree, foliation, species);
     const auto loadOf = [&](const Tree& standing, const load::Conditions& conditions) {
         return load::treeLoad(standing, result.foliation, species, garden.place, garden.exposure,
                               conditions);

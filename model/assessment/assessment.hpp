@@ -1,10 +1,12 @@
 #pragma once
 
 #include "model/advice/suggestion.hpp"
+#include "model/crown/sketch_check.hpp"
 #include "model/garden/garden.hpp"
 #include "model/headroom/headroom.hpp"
 #include "model/light/daylight.hpp"
 #include "model/load/breaking_gust.hpp"
+#include "model/load/forecast.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/species/species.hpp"
 
@@ -19,15 +21,18 @@ namespace model {
 /// What the gardener asks about: a gust and a day.
 struct Question {
     std::chrono::year_month_day date{};
-    std::optional<double> gust_m_s; ///< blank: the garden's design gust
+    std::optional<double> gust_m_s{};             ///< blank: the garden's design gust
+    double air_C{load::kStandardAir_C};           ///< temperature of the air in that gust
+    std::optional<load::ForecastGust> forecast{}; ///< what the gust was read from, if from words
 };
 
 /// Everything known of one tree.
 struct TreeAssessment {
     std::string tree; ///< id
     Foliation foliation;
-    load::TreeLoad load;  ///< at the gust asked for, leaf as on the date
-    load::TreeLoad still; ///< own weight, leaf and crop only
+    std::optional<SketchCheck> sketch; ///< against published trees of its girth; blank: none known
+    load::TreeLoad load;               ///< at the gust asked for, leaf as on the date
+    load::TreeLoad still;              ///< own weight, leaf and crop only
     std::vector<headroom::StripHeadroom> headroom;
     advice::Suggestion suggestion;
     load::TreeLoad loadAfter;                 ///< after the suggested cuts

@@ -216,7 +216,7 @@ std::string picture(const std::vector<Compared>& all)
                fixed(i < 3 ? 5.0 : 225.0, 0) + ")\">\n" + axes(kGroups[i].name) +
                curve(kGroups[i].group);
         int number = 0;
-        double shifted = 0.0;
+        std::size_t labels = 0;
         for (const auto& each : all) {
             ++number;
             if (each.group != kGroups[i].name)
@@ -224,11 +224,14 @@ std::string picture(const std::vector<Compared>& all)
             const double x = across(each.speed_m_s);
             const double low = down(each.lowForce_N / each.outline_m2);
             const double high = down(each.highForce_N / each.outline_m2);
-            shifted = shifted > 0.0 ? -1.0 : 1.0; // labels to either side in turn
+            // To either side in turn, two deep, so that near ones can be told apart.
+            const bool right = labels % 2 == 0;
+            const double away = labels % 4 < 2 ? 6.0 : 22.0;
+            ++labels;
             svg += line(x, low, x, high, "#a40") + "<circle cx=\"" + fixed(x, 1) + "\" cy=\"" +
                    fixed((low + high) / 2.0, 1) + "\" r=\"3\" fill=\"#a40\"/>\n" +
-                   label(x + 6.0 * shifted, (low + high) / 2.0 + 4.0, std::to_string(number),
-                         shifted > 0.0 ? "start" : "end");
+                   label(right ? x + away : x - away, (low + high) / 2.0 + 4.0,
+                         std::to_string(number), right ? "start" : "end");
         }
         svg += "</g>\n";
     }
