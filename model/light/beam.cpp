@@ -126,34 +126,25 @@ void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
 
 namespace {
 
-Lanes* scratchFor(std::size_t rows)
+Rows rows(std::span<const Crossing> crossings, const TreeBeam& tree)
 {
     thread_local std::vector<Lanes> scratch; // kept: asked for every pack and tree
-    if (scratch.size() < 2 * rows)
-        scratch.resize(4 * rows);
-    return scratch.data();
+    if (scratch.size() < 4 * crossings.size())
+        scratch.resize(8 * crossings.size());
+    return {crossings.data(), crossings.size(), tree.densities(), scratch.data()};
 }
 
 } // namespace
 
 void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes& path, Lanes& wood)
 {
-    laneWork().pathAndWood({crossings.data(), crossings.size(), nullptr, 0, 0, false},
-                           tree.densities(), scratchFor(crossings.size()), path, wood);
+    laneWork().pathAndWood(rows(crossings, tree), path, wood);
 }
 
-void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
+void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, LimbRange limb,
                 float extinction_1_m, Lanes& without, Lanes& only)
 {
-    const auto& work = laneWork();
-    for (const bool others : {true, false}) {
-        Lanes path;
-        Lanes wood;
-        work.pathAndWood(
-            {crossings.data(), crossings.size(), choice.limbs, choice.first, choice.end, others},
-            tree.densities(), scratchFor(crossings.size()), path, wood);
-        work.through(path, wood, extinction_1_m, others ? without : only);
-    }
+    laneWork().limbShares(rows(crossings, tree), limb, extinction_1_m, without, only);
 }
 
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share)

@@ -23,12 +23,6 @@ struct BeamFrame {
 /// A pack of receivers as the beam sees it.
 [[nodiscard]] AimedPack aimed(const Pack& pack, const BeamFrame& frame);
 
-/// What a body is, besides its shape.
-struct BodyKind {
-    float density{};    ///< relative density of leaf; 0: wood, opaque
-    std::size_t limb{}; ///< index into Tree::limbs
-};
-
 /// Crossings of one tree after another. Room once taken is kept.
 class Crossings {
 public:
@@ -68,6 +62,10 @@ public:
     /// \param origin  the packs' own; near them, for float's sake
     TreeBeam(const Canopy& canopy, Vec3 origin);
 
+    /// What crossings tell of the limb that a body grows on: at first its index into Tree::limbs,
+    /// from now on the number given for that.
+    void numberLimbs(std::span<const std::size_t> numbers);
+
     /// Turns the tree to a new direction of light. To be called before crossings().
     void aim(const BeamFrame& frame);
 
@@ -77,16 +75,15 @@ public:
     /// Every body that meets a ray of the pack, added to `found`.
     void crossings(const AimedPack& pack, Crossings& found);
 
-    /// In an order of their own, with gaps of density 0 that nothing crosses.
-    [[nodiscard]] std::span<const BodyKind> bodies() const { return kinds_; }
     /// Distinct densities of leaf, ascending.
     [[nodiscard]] std::span<const float> densities() const { return densities_; }
 
 private:
     /// A body on its way into an eight.
     struct Solid {
-        Curtain curtain; ///< from the origin
-        BodyKind kind;
+        Curtain curtain;    ///< from the origin
+        float density{};    ///< relative density of leaf; 0: wood, opaque
+        std::size_t limb{}; ///< index into Tree::limbs
         bool hangs{};
     };
     /// Eight neighbours, all with hanging shoots or all without.
@@ -101,7 +98,7 @@ private:
     void aimEight(Eight& eight);
 
     const LaneWork& work_;
-    std::vector<BodyKind> kinds_;
+    std::vector<std::size_t> limbs_; ///< per body, eight for each Eight
     std::vector<float> densities_;
     std::vector<Eight> eights_;
     std::vector<EightCapsules> edges_;
@@ -118,13 +115,6 @@ private:
     unsigned turn_{};
 };
 
-/// A limb with all that grows from it, by number (tally.hpp).
-struct LimbChoice {
-    const LimbLanes* limbs{}; ///< the limbs' numbers in each row
-    std::int32_t first{};
-    std::int32_t end{}; ///< one past the last
-};
-
 /// Metres of crown on each of eight rays, weighted by relative density; overlaps count once, by
 /// the densest (docs/methods/light.md, L13). `wood`: 1 for a ray that meets wood, else 0.
 void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes& path, Lanes& wood);
@@ -133,7 +123,7 @@ void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes&
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
 
 /// Share of light let through by the tree without a limb, and by that limb alone.
-void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, const LimbChoice& choice,
+void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, LimbRange limb,
                 float extinction_1_m, Lanes& without, Lanes& only);
 
 } // namespace model::light

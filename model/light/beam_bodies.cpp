@@ -53,11 +53,11 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
     for (const auto& body : canopy.leaves) {
         const bool hangs = body.solid.hang_m > kHardlyAny_m;
         (hangs ? hanging : plain)
-            .push_back({body.solid, {static_cast<float>(body.density), body.limb}, hangs});
+            .push_back({body.solid, static_cast<float>(body.density), body.limb, hangs});
         densities_.push_back(static_cast<float>(body.density));
     }
     for (const auto& body : canopy.wood)
-        wood.push_back({body.solid, {0.0F, body.limb}, false});
+        wood.push_back({body.solid, 0.0F, body.limb, false});
     std::ranges::sort(densities_);
     const auto rest = std::ranges::unique(densities_);
     densities_.erase(rest.begin(), rest.end());
@@ -71,7 +71,7 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
     }
     aimedSheets_.resize(sheets_.size());
     // Room for a whole eight more, for those that are not met are written too.
-    candidates_.resize(kinds_.size() + kLanes);
+    candidates_.resize(limbs_.size() + kLanes);
     curtains_.resize(sheets_.size() + kLanes);
     curtainSheets_.resize(sheets_.size() + kLanes);
     nested_ = NestedBoxes(boxes);
@@ -107,14 +107,14 @@ void TreeBeam::addEight(std::span<const Solid> solids)
     const std::size_t first = edges_.size();
     edges_.resize(first + (hangs ? 4 : 1), none);
     aimed_.resize(edges_.size());
-    aimed_[first].firstBody = static_cast<std::uint32_t>(kinds_.size());
     for (std::size_t lane = 0; lane < kLanes; ++lane) {
-        kinds_.push_back(lane < solids.size() ? solids[lane].kind : BodyKind{});
-        aimed_[first].density[lane] = kinds_.back().density;
+        limbs_.push_back(lane < solids.size() ? solids[lane].limb : 0);
         if (hangs)
             sheets_.push_back(lane < solids.size() ? solids[lane].curtain : Curtain{});
         if (lane >= solids.size())
             continue;
+        aimed_[first].density[lane] = solids[lane].density;
+        aimed_[first].limbs[lane] = static_cast<std::int32_t>(limbs_.back());
         const auto& curtain = solids[lane].curtain;
         if (!hangs) {
             put(curtain.a, curtain.b, curtain.radius_m, lane, edges_[first]);
@@ -124,6 +124,14 @@ void TreeBeam::addEight(std::span<const Solid> solids)
         for (std::size_t edge = 0; edge < 4; ++edge)
             put(corner[edge], corner[(edge + 1) % 4], curtain.radius_m, lane, edges_[first + edge]);
     }
+}
+
+void TreeBeam::numberLimbs(std::span<const std::size_t> numbers)
+{
+    for (std::size_t body = 0; body < limbs_.size(); ++body)
+        if (limbs_[body] < numbers.size())
+            aimed_[eights_[body / kLanes].firstEdges].limbs[body % kLanes] =
+                static_cast<std::int32_t>(numbers[limbs_[body]]);
 }
 
 } // namespace model::light

@@ -35,15 +35,13 @@ UNDERBOUGH_INLINE void store(Real value, Lanes& to)
 {
     std::memcpy(&to, &value, sizeof value);
 }
-template <typename Whole>
-UNDERBOUGH_INLINE Truth loadWhole(const std::array<Whole, kLanes>& from)
+UNDERBOUGH_INLINE Truth loadWhole(const std::array<std::int32_t, kLanes>& from)
 {
-    static_assert(sizeof from == sizeof(Truth));
     Truth value;
     std::memcpy(&value, &from, sizeof value);
     return value;
 }
-UNDERBOUGH_INLINE void store(Truth value, std::array<std::uint32_t, kLanes>& to)
+UNDERBOUGH_INLINE void store(Truth value, std::array<std::int32_t, kLanes>& to)
 {
     std::memcpy(&to, &value, sizeof value);
 }

@@ -38,6 +38,9 @@ struct EightCapsules {
 };
 inline constexpr float kNothing = -1e30F;
 
+/// Limbs by number, those that grow from one limb in one stretch (limb_numbers.hpp).
+using LimbLanes = std::array<std::int32_t, kLanes>;
+
 /// Eight capsules as the beam sees them.
 struct AimedCapsules {
     EightWindows windows;
@@ -48,8 +51,8 @@ struct AimedCapsules {
     Lanes perRun{};                ///< 1 / run; 0 where the axis lies along the ray
     Lanes bend{};                  ///< cosine(axis, ray) / run
     Lanes radiusSquared{};
-    Lanes density{};           ///< of leaf, relative; 0: wood, opaque
-    std::uint32_t firstBody{}; ///< index into TreeBeam::bodies() of the first lane
+    Lanes density{};   ///< of leaf, relative; 0: wood, opaque
+    LimbLanes limbs{}; ///< number of the limb that each grows on
 };
 
 /// One body that a pack may meet: a lane of an eight.
@@ -72,8 +75,8 @@ struct AimedSheet {
 struct Crossing {
     Lanes from{};
     Lanes to{};
-    Lanes density{};                          ///< relative density of leaf; 0: wood, opaque
-    std::array<std::uint32_t, kLanes> body{}; ///< index into TreeBeam::bodies()
+    Lanes density{};  ///< relative density of leaf; 0: wood, opaque
+    LimbLanes limb{}; ///< number of the limb that the body grows on
 };
 inline constexpr float kMissed = 1e30F;
 

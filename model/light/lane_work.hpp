@@ -25,17 +25,18 @@ struct AimedPack {
     Window window;
 };
 
-/// Limbs by number, those that grow from one limb in one stretch (tally.hpp).
-using LimbLanes = std::array<std::int32_t, kLanes>;
-
-/// Rows of one tree that count: all, or those of some limbs only.
+/// What a pack's rays cross in one tree.
 struct Rows {
     const Crossing* rows{};
     std::size_t count{};
-    const LimbLanes* limbs{}; ///< of each row; null: all count
-    std::int32_t firstLimb{}; ///< the limbs looked at ...
-    std::int32_t endLimb{};   ///< ... and one past the last
-    bool others{};            ///< all but these count
+    std::span<const float> layers; ///< distinct densities of leaf, ascending
+    Lanes* scratch{};              ///< room for 4 count lanes
+};
+
+/// A limb with all that grows from it, by number.
+struct LimbRange {
+    std::int32_t first{};
+    std::int32_t end{}; ///< one past the last
 };
 
 /// The arithmetic on eight rays or eight bodies at once, in one version for each kind of
@@ -59,10 +60,10 @@ struct LaneWork {
     void (*crossCurtains)(const Candidate* candidates, const AimedSheet* const* sheets,
                           std::size_t count, const AimedPack& pack, CrossingRows& rows);
     /// Metres of crown weighted by density, and 1 for each ray that meets wood, else 0.
-    /// \param layers   distinct densities of leaf, ascending
-    /// \param scratch  room for 2 rows.count lanes
-    void (*pathAndWood)(const Rows& rows, std::span<const float> layers, Lanes* scratch,
-                        Lanes& path, Lanes& wood);
+    void (*pathAndWood)(const Rows& rows, Lanes& path, Lanes& wood);
+    /// Share of light let through by the tree without a limb, and by that limb alone.
+    void (*limbShares)(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& without,
+                       Lanes& only);
     /// exp(-extinction path), 0 where there is wood.
     void (*through)(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
 };

@@ -189,13 +189,13 @@ struct OpenRow {
     Real from;
     Real to;
     Real density;
-    Truth body;
+    Truth limb;
 };
 
 UNDERBOUGH_INLINE OpenRow loadRow(const Crossing& row)
 {
     return {eight::load(row.from), eight::load(row.to), eight::load(row.density),
-            eight::loadWhole(row.body)};
+            eight::loadWhole(row.limb)};
 }
 
 UNDERBOUGH_INLINE void storeRow(const OpenRow& row, Crossing& to)
@@ -203,7 +203,7 @@ UNDERBOUGH_INLINE void storeRow(const OpenRow& row, Crossing& to)
     eight::store(row.from, to.from);
     eight::store(row.to, to.to);
     eight::store(row.density, to.density);
-    eight::store(row.body, to.body);
+    eight::store(row.limb, to.limb);
 }
 
 /// Adds what lies ahead of the receivers: to the last row while its lanes are free, else to a new
@@ -217,13 +217,12 @@ UNDERBOUGH_INLINE void addAhead(const Slice& slice, Real depth, const Candidate&
     const unsigned lanes = eight::bits(met);
     const auto fits = static_cast<unsigned>((rows.lanesUsed & lanes) == 0);
     const Truth kept = Truth{} - static_cast<std::int32_t>(fits);
-    const auto name = static_cast<std::int32_t>(body.eight->firstBody + body.lane);
     rows.last += 1 - fits;
     rows.lanesUsed = (rows.lanesUsed & (0U - fits)) | lanes;
     row.from = met ? from : (kept ? row.from : eight::all(kMissed));
     row.to = met ? to : (kept ? row.to : eight::all(kMissed));
     row.density = met ? eight::all(body.eight->density[body.lane]) : row.density;
-    row.body = met ? Truth{} + name : row.body;
+    row.limb = met ? Truth{} + body.eight->limbs[body.lane] : row.limb;
     storeRow(row, *rows.last);
 }
 
@@ -342,54 +341,6 @@ UNDERBOUGH_INLINE Real unionLength(const Lanes* from, const Lanes* to, std::size
     return length;
 }
 
-/// The lanes of a row that count.
-UNDERBOUGH_INLINE Truth counted(const Rows& rows, std::size_t row)
-{
-    if (rows.limbs == nullptr)
-        return Truth{} - 1;
-    const Truth limbs = eight::loadWhole(rows.limbs[row]);
-    const Truth among = (limbs >= rows.firstLimb) & (limbs < rows.endLimb);
-    return rows.others ? ~among : among;
-}
-
-/// A layer's crossings in order, starts and ends apart. Few are put in place one by one.
-UNDERBOUGH_INLINE Real layerLength(const Rows& rows, float layer, Lanes* scratch)
-{
-    constexpr std::size_t kFew = 8;
-    Lanes* from = scratch;
-    Lanes* to = scratch + rows.count;
-    const bool few = rows.count <= kFew;
-    for (std::size_t r = 0; r < rows.count; ++r) {
-        const Crossing& row = rows.rows[r];
-        const Truth in = counted(rows, r) & (eight::load(row.density) >= layer);
-        const std::size_t before = few ? r : 0;
-        insert(from + r - before, before, in ? eight::load(row.from) : eight::all(kMissed));
-        insert(to + r - before, before, in ? eight::load(row.to) : eight::all(kMissed));
-    }
-    if (!few) {
-        putInOrder(from, rows.count);
-        putInOrder(to, rows.count);
-    }
-    return unionLength(from, to, rows.count);
-}
-
-void pathAndWood(const Rows& rows, std::span<const float> layers, Lanes* scratch, Lanes& path,
-                 Lanes& wood)
-{
-    Real sum{};
-    float done = 0.0F;
-    for (std::size_t i = 0; i < layers.size(); ++i) {
-        sum += (layers.data()[i] - done) * layerLength(rows, layers.data()[i], scratch);
-        done = layers.data()[i];
-    }
-    eight::store(sum, path);
-    Truth blocked{};
-    for (std::size_t r = 0; r < rows.count; ++r)
-        blocked |= counted(rows, r) & (eight::load(rows.rows[r].density) == 0.0F) &
-                   (eight::load(rows.rows[r].from) < kMissed);
-    eight::store(blocked ? eight::all(1.0F) : Real{}, wood);
-}
-
 /// e^-x for x >= 0, within 3e-6 of it: 2^-n times a polynomial.
 UNDERBOUGH_INLINE Real expMinus(Real x)
 {
@@ -409,13 +360,102 @@ UNDERBOUGH_INLINE Real expMinus(Real x)
     return sum * power;
 }
 
+/// Starts and ends of stretches, put in order apart from each other.
+struct Ends {
+    Lanes* from{};
+    Lanes* to{};
+    std::size_t count{};
+};
+
+constexpr std::size_t kFew = 8; ///< stretches that are put in place one by one
+
+UNDERBOUGH_INLINE void add(const Crossing& row, Truth in, bool few, Ends& ends)
+{
+    const std::size_t before = few ? ends.count : 0;
+    const std::size_t at = ends.count - before;
+    insert(ends.from + at, before, in ? eight::load(row.from) : eight::all(kMissed));
+    insert(ends.to + at, before, in ? eight::load(row.to) : eight::all(kMissed));
+    ++ends.count;
+}
+
+UNDERBOUGH_INLINE Real unionLength(const Ends& ends, bool few)
+{
+    if (!few) {
+        putInOrder(ends.from, ends.count);
+        putInOrder(ends.to, ends.count);
+    }
+    return unionLength(ends.from, ends.to, ends.count);
+}
+
+void pathAndWood(const Rows& rows, Lanes& path, Lanes& wood)
+{
+    const bool few = rows.count <= kFew;
+    Real sum{};
+    float done = 0.0F;
+    for (std::size_t i = 0; i < rows.layers.size(); ++i) {
+        const float layer = rows.layers.data()[i];
+        Ends ends{rows.scratch, rows.scratch + rows.count, 0};
+        for (std::size_t r = 0; r < rows.count; ++r)
+            add(rows.rows[r], eight::load(rows.rows[r].density) >= layer, few, ends);
+        sum += (layer - done) * unionLength(ends, few);
+        done = layer;
+    }
+    eight::store(sum, path);
+    Truth blocked{};
+    for (std::size_t r = 0; r < rows.count; ++r)
+        blocked |= (eight::load(rows.rows[r].density) == 0.0F) &
+                   (eight::load(rows.rows[r].from) < kMissed);
+    eight::store(blocked ? eight::all(1.0F) : Real{}, wood);
+}
+
+/// Lanes in which a row holds something of the limb.
+UNDERBOUGH_INLINE Truth holds(const Crossing& row, LimbRange limb)
+{
+    const Truth limbs = eight::loadWhole(row.limb);
+    return (limbs >= limb.first) & (limbs < limb.end);
+}
+
+void limbShares(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& without, Lanes& only)
+{
+    const bool few = rows.count <= kFew;
+    Real pathWithout{};
+    Real pathOnly{};
+    float done = 0.0F;
+    for (std::size_t i = 0; i < rows.layers.size(); ++i) {
+        const float layer = rows.layers.data()[i];
+        Ends others{rows.scratch, rows.scratch + rows.count, 0};
+        Ends its{rows.scratch + 2 * rows.count, rows.scratch + 3 * rows.count, 0};
+        for (std::size_t r = 0; r < rows.count; ++r) {
+            const Crossing& row = rows.rows[r];
+            const Truth leaf = eight::load(row.density) >= layer;
+            const Truth held = leaf & holds(row, limb);
+            add(row, leaf & ~held, few, others);
+            if (eight::bits(held) != 0) // seldom in more than one or two rows
+                add(row, held, few, its);
+        }
+        pathWithout += (layer - done) * unionLength(others, few);
+        pathOnly += (layer - done) * unionLength(its, few);
+        done = layer;
+    }
+    Truth woodWithout{};
+    Truth woodOnly{};
+    for (std::size_t r = 0; r < rows.count; ++r) {
+        const Crossing& row = rows.rows[r];
+        const Truth met = (eight::load(row.density) == 0.0F) & (eight::load(row.from) < kMissed);
+        woodOnly |= met & holds(row, limb);
+        woodWithout |= met & ~holds(row, limb);
+    }
+    eight::store(woodWithout ? Real{} : expMinus(pathWithout * extinction_1_m), without);
+    eight::store(woodOnly ? Real{} : expMinus(pathOnly * extinction_1_m), only);
+}
+
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share)
 {
     eight::store((1.0F - eight::load(wood)) * expMinus(eight::load(path) * extinction_1_m), share);
 }
 
-constexpr LaneWork kWork{aimPack,    aimBoxes,      aimCapsules,   around,      meeting,
-                         candidates, crossCapsules, crossCurtains, pathAndWood, through};
+constexpr LaneWork kWork{aimPack,       aimBoxes,      aimCapsules, around,     meeting, candidates,
+                         crossCapsules, crossCurtains, pathAndWood, limbShares, through};
 
 } // namespace
 } // namespace model::light

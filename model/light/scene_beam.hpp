@@ -38,6 +38,12 @@ public:
     /// \param origin  the packs' own
     SceneBeam(const Scene& scene, Vec3 origin);
 
+    /// Tells a tree's limbs apart by number (limb_numbers.hpp), one for each limb.
+    void numberLimbs(std::size_t tree, std::span<const std::size_t> numbers)
+    {
+        trees_[tree].numberLimbs(numbers);
+    }
+
     /// Sets the direction of light.
     void aim(Vec3 towards);
     /// Picks the trees that may stand between the light and these receivers.

@@ -36,29 +36,9 @@ void multiply(Lanes& by, const Lanes& share)
         by[i] *= share[i];
 }
 
-void numberFrom(const LimbOrder& order, std::size_t limb, std::size_t& next, LimbNumbers& result)
-{
-    result.number[limb] = next++;
-    for (const std::size_t child : order.children[limb])
-        numberFrom(order, child, next, result);
-    result.end[limb] = next;
-}
-
 } // namespace
 
-LimbNumbers limbNumbers(const Tree& tree)
-{
-    const auto order = limbOrder(tree);
-    LimbNumbers result;
-    result.number.resize(tree.limbs.size());
-    result.end.resize(tree.limbs.size());
-    result.parent = order.parent;
-    std::size_t next = 0;
-    numberFrom(order, order.trunk, next, result);
-    return result;
-}
-
-Tallier::Tallier(const SceneBeam& beam, std::span<const LimbNumbers> limbs)
+Tallier::Tallier(SceneBeam& beam, std::span<const LimbNumbers> limbs)
     : beam_(beam), limbs_(limbs), treeSums_(beam.treeCount())
 {
     std::size_t next = 0;
@@ -69,6 +49,8 @@ Tallier::Tallier(const SceneBeam& beam, std::span<const LimbNumbers> limbs)
         most = std::max(most, tree.number.size());
     }
     limbSums_.resize(next);
+    for (std::size_t tree = 0; tree < limbs.size(); ++tree)
+        beam.numberLimbs(tree, limbs[tree].number);
     isMet_.resize(most);
 }
 
@@ -109,50 +91,50 @@ void Tallier::add(const Pack& pack, const PackLight& light, Light3 worth, Tally&
     }
 }
 
+void Tallier::findMet(std::span<const Crossing> rows, const LimbNumbers& numbers)
+{
+    met_.clear();
+    for (const auto& row : rows)
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            const auto number = static_cast<std::size_t>(row.limb[lane]);
+            if (!(row.from[lane] < kMissed) || isMet_[number] != 0)
+                continue;
+            std::size_t limb = numbers.limb[number];
+            for (; limb != kNoLimb && isMet_[numbers.number[limb]] == 0;
+                 limb = numbers.parent[limb]) {
+                isMet_[numbers.number[limb]] = 1;
+                met_.push_back(limb);
+            }
+        }
+    for (const std::size_t limb : met_)
+        isMet_[numbers.number[limb]] = 0;
+}
+
 void Tallier::addLimbs(const PackLight& light, const TreeLight& tree, const Lanes& others,
                        const Lanes& open, const Taken3& whole, Light3 worth)
 {
     const auto& numbers = limbs_[tree.tree];
-    const auto& beam = beam_.tree(tree.tree);
-    const auto met = light.crossings.from(tree.firstCrossing).first(tree.crossings);
-    met_.clear();
-    numbers_.resize(std::max(numbers_.size(), met.size()));
-    for (std::size_t row = 0; row < met.size(); ++row)
-        for (std::size_t lane = 0; lane < kLanes; ++lane) {
-            if (!(met[row].from[lane] < kMissed))
-                continue;
-            std::size_t limb = beam.bodies()[met[row].body[lane]].limb;
-            numbers_[row][lane] = static_cast<std::int32_t>(numbers.number[limb]);
-            for (; limb != kNoLimb && isMet_[limb] == 0; limb = numbers.parent[limb]) {
-                isMet_[limb] = 1;
-                met_.push_back(limb);
-            }
-        }
+    const auto rows = light.crossings.from(tree.firstCrossing).first(tree.crossings);
+    findMet(rows, numbers);
     const double standing = sumOfProduct(others, tree.through);
     for (const std::size_t limb : met_) {
-        isMet_[limb] = 0;
-        touch(tree.tree, limb);
-        auto& taken = limbSums_[firstLimb_[tree.tree] + limb].taken;
+        auto& sum = limbSums_[firstLimb_[tree.tree] + limb];
+        if (!sum.touched)
+            shaderLimbs_.emplace_back(tree.tree, limb);
+        sum.touched = true;
         if (numbers.parent[limb] == kNoLimb) { // all grows from the trunk
-            taken += whole;
+            sum.taken += whole;
             continue;
         }
-        const LimbChoice choice{numbers_.data(), static_cast<std::int32_t>(numbers.number[limb]),
-                                static_cast<std::int32_t>(numbers.end[limb])};
         Lanes without;
         Lanes only;
-        limbShares(met, beam, choice, beam_.extinction_1_m(tree.tree), without, only);
-        taken +=
+        limbShares(rows, beam_.tree(tree.tree),
+                   {static_cast<std::int32_t>(numbers.number[limb]),
+                    static_cast<std::int32_t>(numbers.end[limb])},
+                   beam_.extinction_1_m(tree.tree), without, only);
+        sum.taken +=
             {(sumOfProduct(others, without) - standing) * worth, sumOfLoss(open, only) * worth};
     }
-}
-
-void Tallier::touch(std::size_t tree, std::size_t limb)
-{
-    auto& sum = limbSums_[firstLimb_[tree] + limb];
-    if (!sum.touched)
-        shaderLimbs_.emplace_back(tree, limb);
-    sum.touched = true;
 }
 
 void Tallier::finish(Tally& tally)

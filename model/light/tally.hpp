@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/light/limb_numbers.hpp"
 #include "model/light/scene_beam.hpp"
 
 #include <utility>
@@ -50,20 +51,12 @@ struct Tally {
     std::vector<Light3> points; ///< as things are, one for each point
 };
 
-/// Which limbs grow from which, by number: a limb's numbers and those of all that grows from it
-/// are one stretch.
-struct LimbNumbers {
-    std::vector<std::size_t> number; ///< per limb
-    std::vector<std::size_t> end;    ///< per limb, one past the last number that grows from it
-    std::vector<std::size_t> parent; ///< per limb; kNoLimb for the trunk
-};
-[[nodiscard]] LimbNumbers limbNumbers(const Tree& tree);
-
 /// Adds packs of rays up to a tally of one surface at a time.
 class Tallier {
 public:
+    /// \param beam   gets the limbs' numbers
     /// \param limbs  one for each tree, or empty: limbs are not told apart
-    Tallier(const SceneBeam& beam, std::span<const LimbNumbers> limbs);
+    Tallier(SceneBeam& beam, std::span<const LimbNumbers> limbs);
 
     /// \param worth  of an unhindered ray on this surface, to each of tally.points
     void add(const Pack& pack, const PackLight& light, Light3 worth, Tally& tally);
@@ -74,7 +67,7 @@ public:
 private:
     void addLimbs(const PackLight& light, const TreeLight& tree, const Lanes& others,
                   const Lanes& open, const Taken3& whole, Light3 worth);
-    void touch(std::size_t tree, std::size_t limb);
+    void findMet(std::span<const Crossing> rows, const LimbNumbers& numbers);
 
     /// Light taken, for one tree or limb; entries that took nothing are left out of tallies.
     struct Sum {
@@ -90,10 +83,9 @@ private:
     std::vector<std::size_t> shaders_;                             ///< trees touched
     std::vector<std::pair<std::size_t, std::size_t>> shaderLimbs_; ///< trees and limbs touched
     // Of the pack and tree at hand:
-    std::vector<std::size_t> met_;   ///< limbs that its rays meet, and those they grow from
-    std::vector<char> isMet_;        ///< per limb
-    std::vector<LimbLanes> numbers_; ///< of the limbs in each row of crossings
-    std::vector<Lanes> before_;      ///< per tree met: what those before it let through
+    std::vector<std::size_t> met_; ///< limbs that its rays meet, and those they grow from
+    std::vector<char> isMet_;      ///< per limb number
+    std::vector<Lanes> before_;    ///< per tree met: what those before it let through
 };
 
 } // namespace model::light

@@ -277,11 +277,14 @@ std::vector<SurfaceLight> yearOfLight(const Garden& garden, std::span<const Foli
 {
     const auto setting = settle(garden, foliations, tables, question, cancel);
     const auto months = sumMonths(setting);
-    std::vector<SurfaceLight> result;
     if (setting.cancelled())
-        return result;
-    for (std::size_t s = 0; s < setting.surfaces.size(); ++s)
-        result.push_back(surfaceLight(setting, s, months));
+        return {};
+    std::vector<SurfaceLight> result(setting.surfaces.size());
+    std::atomic<std::size_t> next{0};
+    inThreads(question.detail.threads, result.size(), [&] {
+        for (std::size_t s = next++; s < result.size(); s = next++)
+            result[s] = surfaceLight(setting, s, months);
+    });
     return result;
 }
 

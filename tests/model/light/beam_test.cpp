@@ -120,10 +120,6 @@ TEST(LimbShares, AddUpToTheTree)
     Crossings found;
     beam.crossings(aimed(packed(points, {}).front(), frame), found);
     const auto crossings = found.from(0);
-    std::vector<LimbLanes> limbs(crossings.size());
-    for (std::size_t row = 0; row < limbs.size(); ++row)
-        for (std::size_t i = 0; i < kLanes; ++i)
-            limbs[row][i] = static_cast<std::int32_t>(beam.bodies()[crossings[row].body[i]].limb);
     Lanes path;
     Lanes wood;
     leafyPath(crossings, beam, path, wood);
@@ -131,10 +127,10 @@ TEST(LimbShares, AddUpToTheTree)
     through(path, wood, 0.3F, all);
     Lanes without;
     Lanes only;
-    limbShares(crossings, beam, {limbs.data(), 1, 3}, 0.3F, without, only);
+    limbShares(crossings, beam, {1, 3}, 0.3F, without, only);
     Lanes untouched;
     Lanes none;
-    limbShares(crossings, beam, {limbs.data(), 7, 9}, 0.3F, untouched, none);
+    limbShares(crossings, beam, {7, 9}, 0.3F, untouched, none);
     EXPECT_TRUE(std::ranges::any_of(only, [](float share) { return share < 0.9F; }));
     for (std::size_t i = 0; i < kLanes; ++i) {
         EXPECT_GE(without[i], all[i] - 1e-6F);
