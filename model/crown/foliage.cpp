@@ -30,13 +30,12 @@ constexpr double kFinestLines_m = 0.06;
 double largestOutline_m2(const Tree& tree, const std::vector<LeafyBody>& bodies)
 {
     const auto order = limbOrder(tree);
-    Silhouettes silhouettes(tree, order, bodies);
+    const auto bearings = halfTurn_deg(10.0);
+    const Silhouettes silhouettes(tree, order, bodies, bearings);
+    const auto all = order.children[order.trunk].size();
     double largest = 0.0;
-    for (double bearing_deg = 0.0; bearing_deg < 180.0; bearing_deg += 10.0) {
-        silhouettes.lookAlong(bearing_deg);
-        const auto all = order.children[order.trunk].size();
-        largest = std::max(largest, silhouettes.visible(order.trunk, all).leaf_m2);
-    }
+    for (std::size_t i = 0; i < bearings.size(); ++i)
+        largest = std::max(largest, silhouettes.visible(order.trunk, all, i).leaf_m2);
     return largest;
 }
 

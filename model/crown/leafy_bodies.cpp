@@ -23,8 +23,12 @@ namespace {
 
 constexpr double kHemStep_m = 0.3;
 
-void appendBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& bodies)
+} // namespace
+
+void appendLeafyBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& bodies)
 {
+    if (!limb.foliage)
+        return;
     const auto& foliage = *limb.foliage;
     const double hem_m = foliage.hem_m.value_or(0.0);
     const auto room = [&](Vec3 a, Vec3 b) { // between the body's underside and the hem
@@ -50,14 +54,11 @@ void appendBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& b
     }
 }
 
-} // namespace
-
 std::vector<LeafyBody> leafyBodies(const Tree& tree)
 {
     std::vector<LeafyBody> bodies;
     for (std::size_t i = 0; i < tree.limbs.size(); ++i)
-        if (tree.limbs[i].foliage)
-            appendBodies(tree.limbs[i], i, bodies);
+        appendLeafyBodies(tree.limbs[i], i, bodies);
     return bodies;
 }
 

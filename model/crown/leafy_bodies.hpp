@@ -24,6 +24,9 @@ struct LeafyBody {
 /// several bodies so that the hem is level to within 0.3 m.
 [[nodiscard]] std::vector<LeafyBody> leafyBodies(const Tree& tree);
 
+/// Appends those of one limb. \param index  what to call it
+void appendLeafyBodies(const Limb& limb, std::size_t index, std::vector<LeafyBody>& bodies);
+
 /// The volume by which a body takes part in sharing out the tree's leaf, m3: its section times its
 /// length, without the round ends, so that drawing a limb with more stations changes nothing.
 [[nodiscard]] double sharingVolume_m3(const LeafyBody& body);

@@ -1,145 +1,28 @@
 #include "model/crown/silhouette.hpp"
 
+#include "model/crown/flat_curtain.hpp"
+#include "model/crown/straightened.hpp"
 #include "model/geometry/angle.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace model {
 namespace {
 
 constexpr double kFar = std::numeric_limits<double>::infinity();
 
-/// How far a limb's axis may stray from the straight pieces that stand for it, over the radius of
-/// its leafy body.
-constexpr double kStray = 0.1;
+// Lines a share of the smallest leafy radius apart, but no fewer or more over the tree's height:
+// measured, tests/model/load/silhouette_test.cpp.
+constexpr double kApart = 0.4;
+constexpr double kFewest = 24.0;
+constexpr double kMost = 64.0;
 
-/// Keeps the points of a path that matter at this tolerance (Douglas and Peucker's way).
-void keepBends(const std::vector<Curtain>& chain, std::size_t first, std::size_t last,
-               double tolerance_m, std::vector<std::size_t>& kept)
-{
-    const Vec3 from = chain[first].a;
-    const Vec3 run = chain[last - 1].b - from;
-    const double square = dot(run, run);
-    double most = tolerance_m;
-    std::size_t bend = 0;
-    for (std::size_t i = first + 1; i < last; ++i) {
-        const Vec3 off = chain[i].a - from;
-        const double t = square > 0.0 ? std::clamp(dot(off, run) / square, 0.0, 1.0) : 0.0;
-        const double stray = norm(off - t * run);
-        if (stray > most) {
-            most = stray;
-            bend = i;
-        }
-    }
-    if (bend == 0) {
-        kept.push_back(last);
-        return;
-    }
-    keepBends(chain, first, bend, tolerance_m, kept);
-    keepBends(chain, bend, last, tolerance_m, kept);
-}
-
-/// A chain of curtains as few straight ones; breaks where radius or hang change.
-std::vector<Curtain> straightened(const std::vector<Curtain>& chain)
-{
-    std::vector<Curtain> few;
-    std::size_t first = 0;
-    while (first < chain.size()) {
-        std::size_t last = first + 1;
-        const double tolerance = kStray * chain[first].radius_m;
-        while (last < chain.size() &&
-               std::abs(chain[last].radius_m - chain[first].radius_m) <= tolerance &&
-               std::abs(chain[last].hang_m - chain[first].hang_m) <= tolerance)
-            ++last;
-        std::vector<std::size_t> kept;
-        keepBends(chain, first, last, tolerance, kept);
-        for (const auto end : kept) {
-            few.push_back(
-                {chain[first].a, chain[end - 1].b, chain[first].radius_m, chain[first].hang_m});
-            first = end;
-        }
-    }
-    return few;
-}
-
-/// The bare wood of a limb: from its union to where its leaves start.
-std::vector<Curtain> bareWood(const Limb& limb)
-{
-    const double bare = limb.foliage ? limb.foliage->from_m : length_m(limb);
-    std::vector<Curtain> wood;
-    if (bare <= 0.0)
-        return wood;
-    const auto axis = stretch(limb, 0.0, bare);
-    for (std::size_t s = 1; s < axis.size(); ++s)
-        wood.push_back({axis[s - 1].position_m, axis[s].position_m,
-                        (axis[s - 1].diameter_m + axis[s].diameter_m) / 4.0, 0.0});
-    return wood;
-}
-
-double totalLength(const std::vector<Interval>& spans)
-{
-    double length = 0.0;
-    for (const auto& span : spans)
-        length += span.to - span.from;
-    return length;
-}
-
-/// Unites two sorted rows of spans into `united`.
-void unite(const std::vector<Interval>& a, const std::vector<Interval>& b,
-           std::vector<Interval>& united)
-{
-    united.clear();
-    std::size_t i = 0;
-    std::size_t j = 0;
-    while (i < a.size() || j < b.size()) {
-        const bool takeA = j == b.size() || (i < a.size() && a[i].from <= b[j].from);
-        const Interval next = takeA ? a[i++] : b[j++];
-        if (!united.empty() && next.from <= united.back().to)
-            united.back().to = std::max(united.back().to, next.to);
-        else
-            united.push_back(next);
-    }
-}
-
-/// What is left of sorted `spans` outside sorted `cover`.
-void subtract(const std::vector<Interval>& spans, const std::vector<Interval>& cover,
-              std::vector<Interval>& left)
-{
-    left.clear();
-    for (const auto& span : spans) {
-        double from = span.from;
-        for (const auto& hidden : cover) {
-            if (hidden.to <= from)
-                continue;
-            if (hidden.from >= span.to)
-                break;
-            if (hidden.from > from)
-                left.push_back({from, hidden.from});
-            from = hidden.to;
-        }
-        if (from < span.to)
-            left.push_back({from, span.to});
-    }
-}
-
-/// Adds one span to a sorted row of spans.
-void cover(std::vector<Interval>& row, Interval span)
-{
-    auto first = row.begin();
-    while (first != row.end() && first->to < span.from)
-        ++first;
-    auto last = first;
-    for (; last != row.end() && last->from <= span.to; ++last)
-        span = {std::min(span.from, last->from), std::max(span.to, last->to)};
-    if (first == last) {
-        row.insert(first, span);
-        return;
-    }
-    *first = span;
-    row.erase(first + 1, last);
-}
+/// Spacings go in steps of an eighth of a doubling, so that a tree that grows a little under the
+/// hand keeps its lines.
+constexpr double kStepsPerDoubling = 8.0;
 
 Interval heightsOf(const Curtain& curtain)
 {
@@ -153,161 +36,249 @@ void widen(Interval& whole, Interval part)
 
 } // namespace
 
+std::vector<double> halfTurn_deg(double step_deg)
+{
+    std::vector<double> bearings;
+    for (double bearing = 0.0; bearing < 180.0; bearing += step_deg)
+        bearings.push_back(bearing);
+    return bearings;
+}
+
+void Silhouettes::Rows::clear(std::size_t expected)
+{
+    spans.clear();
+    spans.reserve(expected);
+    start.clear();
+    start.reserve(expected + 1);
+    start.push_back(0);
+}
+
+void Silhouettes::Rows::append(const SpanRow& row)
+{
+    spans.insert(spans.end(), row.spans().begin(), row.spans().end());
+    start.push_back(spans.size());
+}
+
+Silhouettes::Silhouettes(const std::vector<double>& bearings_deg, int lines) : lines_(lines)
+{
+    for (const double bearing : bearings_deg) {
+        const Vec3 along = bearingDirection(bearing);
+        across_.push_back({-along.y, along.x, 0.0});
+    }
+}
+
 Silhouettes::Silhouettes(const Tree& tree, const LimbOrder& order,
-                         const std::vector<LeafyBody>& bodies, int lines)
-    : order_(order), outlines_(tree.limbs.size()), rows_(tree.limbs.size())
+                         const std::vector<LeafyBody>& bodies,
+                         const std::vector<double>& bearings_deg, int lines)
+    : Silhouettes(bearings_deg, lines)
 {
-    std::vector<std::vector<Curtain>> leaf(tree.limbs.size());
-    std::vector<std::vector<Curtain>> wood(tree.limbs.size());
-    double finest = kFar;
-    for (const auto& body : bodies) {
-        leaf[body.limb].push_back(body.solid);
-        finest = std::min(finest, body.solid.radius_m);
+    const std::size_t count = tree.limbs.size();
+    (void)redraw(tree, order, bodies,
+                 {std::vector(count, kNoLimb), std::vector(count, true), std::vector(count, true)});
+}
+
+bool Silhouettes::redraw(const Tree& tree, const LimbOrder& order,
+                         const std::vector<LeafyBody>& bodies, const Redrawn& redrawn)
+{
+    std::vector<Seen> before = std::exchange(limbs_, std::vector<Seen>(tree.limbs.size()));
+    for (std::size_t i = 0; i < limbs_.size(); ++i) {
+        if (redrawn.from[i] != kNoLimb)
+            limbs_[i] = std::move(before[redrawn.from[i]]);
+        if (redrawn.own[i])
+            drawOwn(tree, bodies, i);
     }
-    Interval heights{kFar, -kFar};
-    std::size_t knots = 0;
-    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
-        leaf[i] = straightened(leaf[i]);
-        wood[i] = straightened(bareWood(tree.limbs[i]));
-        for (const auto& chain : {leaf[i], wood[i]})
-            for (const auto& curtain : chain)
-                widen(heights, heightsOf(curtain));
-        firstVisible_.push_back(knots);
-        knots += order.children[i].size() + 1;
-    }
-    visible_.resize(knots);
-    bottom_m_ = heights.from;
-    const double tall = heights.to - heights.from;
-    const double enough = std::clamp(std::ceil(tall / (0.4 * finest)), 24.0, 64.0);
-    spacing_m_ = tall / (lines > 0 ? static_cast<double>(lines) : enough);
-    for (std::size_t i = 0; i < tree.limbs.size(); ++i)
-        outlines_[i] = {drawn(leaf[i]), drawn(wood[i])};
+    const double spacing_m = spacing();
+    const bool all = spacing_m != spacing_m_;
+    spacing_m_ = spacing_m;
+    for (std::size_t i = 0; i < limbs_.size(); ++i)
+        if (all || redrawn.own[i]) {
+            meetLines(limbs_[i].leaf);
+            meetLines(limbs_[i].wood);
+        }
     for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb)
-        reach(*limb);
+        if (all || redrawn.beyond[*limb])
+            lookAt(order, *limb);
+    return all;
 }
 
-std::vector<Silhouettes::Drawn> Silhouettes::drawn(const std::vector<Curtain>& chain) const
+void Silhouettes::drawOwn(const Tree& tree, const std::vector<LeafyBody>& bodies, std::size_t limb)
 {
-    std::vector<Drawn> result;
-    for (const auto& curtain : chain) {
-        // Line i runs at (i + 1/2) spacings above the bottom.
-        const Interval heights = heightsOf(curtain);
-        const double first = std::ceil((heights.from - bottom_m_) / spacing_m_ - 0.5);
-        const double last = std::floor((heights.to - bottom_m_) / spacing_m_ - 0.5);
-        result.push_back({curtain, static_cast<std::size_t>(std::max(0.0, first)),
-                          static_cast<std::size_t>(std::max(0.0, last + 1.0))});
+    auto& seen = limbs_[limb];
+    const auto own = std::ranges::equal_range(bodies, limb, {}, &LeafyBody::limb);
+    std::vector<Curtain> chain;
+    seen.finest_m = kFar;
+    seen.heights = {kFar, -kFar};
+    for (const auto& body : own) {
+        chain.push_back(body.solid);
+        seen.finest_m = std::min(seen.finest_m, body.solid.radius_m);
     }
-    return result;
+    seen.leaf.clear();
+    seen.wood.clear();
+    for (const auto& curtain : straightened(chain))
+        seen.leaf.push_back({curtain, 0, 0});
+    for (const auto& curtain : straightened(bareWood(tree.limbs[limb])))
+        seen.wood.push_back({curtain, 0, 0});
+    for (const auto* parts : {&seen.leaf, &seen.wood})
+        for (const auto& part : *parts)
+            widen(seen.heights, heightsOf(part.solid));
 }
 
-void Silhouettes::reach(std::size_t limb)
+double Silhouettes::spacing() const
 {
-    auto& rows = rows_[limb];
-    rows.first = std::numeric_limits<std::size_t>::max();
-    const auto include = [&rows](std::size_t first, std::size_t last) {
+    Interval heights{kFar, -kFar};
+    double finest_m = kFar;
+    for (const auto& limb : limbs_) {
+        widen(heights, limb.heights);
+        finest_m = std::min(finest_m, limb.finest_m);
+    }
+    const double tall = heights.to - heights.from;
+    if (lines_ > 0)
+        return tall / static_cast<double>(lines_);
+    const double wanted = std::clamp(kApart * finest_m, tall / kMost, tall / kFewest);
+    return std::exp2(std::floor(kStepsPerDoubling * std::log2(wanted)) / kStepsPerDoubling);
+}
+
+/// Line i runs at (i + 1/2) spacings above the ground.
+void Silhouettes::meetLines(std::vector<Drawn>& chain) const
+{
+    for (auto& part : chain) {
+        const Interval heights = heightsOf(part.solid);
+        part.first = std::lround(std::ceil(heights.from / spacing_m_ - 0.5));
+        part.last = std::lround(std::floor(heights.to / spacing_m_ - 0.5)) + 1;
+    }
+}
+
+void Silhouettes::reach(const LimbOrder& order, std::size_t limb)
+{
+    auto& seen = limbs_[limb];
+    seen.first = std::numeric_limits<long>::max();
+    seen.last = std::numeric_limits<long>::min();
+    const auto include = [&seen](long first, long last) {
         if (first >= last)
             return;
-        rows.first = std::min(rows.first, first);
-        rows.last = std::max(rows.last, last);
+        seen.first = std::min(seen.first, first);
+        seen.last = std::max(seen.last, last);
     };
-    for (const auto& part : outlines_[limb].leaf)
-        include(part.first, part.last);
-    for (const auto& part : outlines_[limb].wood)
-        include(part.first, part.last);
-    for (const auto child : order_.children[limb])
-        include(rows_[child].first, rows_[child].last);
-    rows.first = std::min(rows.first, rows.last);
-    rows.leaf.resize(rows.last - rows.first);
-    rows.wood.resize(rows.last - rows.first);
+    for (const auto* parts : {&seen.leaf, &seen.wood})
+        for (const auto& part : *parts)
+            include(part.first, part.last);
+    for (const auto child : order.children[limb])
+        include(limbs_[child].first, limbs_[child].last);
+    if (seen.first > seen.last)
+        seen.first = seen.last = 0;
 }
 
-void Silhouettes::draw(const Drawn& drawn, Vec3 across, std::size_t firstLine,
-                       std::vector<Spans>& onto, double& single_m)
+void Silhouettes::lookAt(const LimbOrder& order, std::size_t limb)
 {
-    const FlatCurtain seen(drawn.solid, across);
-    for (std::size_t line = drawn.first; line < drawn.last; ++line) {
-        const double height = bottom_m_ + (static_cast<double>(line) + 0.5) * spacing_m_;
-        const auto span = seen.covered(height);
-        if (!span)
-            continue;
-        single_m += span->to - span->from;
-        cover(onto[line - firstLine], *span);
+    reach(order, limb);
+    auto& seen = limbs_[limb];
+    seen.single.resize(across_.size());
+    seen.visible.resize((order.children[limb].size() + 1) * across_.size());
+    const auto rows = across_.size() * static_cast<std::size_t>(seen.last - seen.first);
+    seen.leafRows.clear(rows);
+    seen.woodRows.clear(rows);
+    for (std::size_t i = 0; i < across_.size(); ++i)
+        lookAlong(order, limb, i);
+}
+
+void Silhouettes::lookAlong(const LimbOrder& order, std::size_t limb, std::size_t bearing)
+{
+    auto& seen = limbs_[limb];
+    const auto& children = order.children[limb];
+    Single single = layOwn(seen, bearing);
+    bench_.leafUnited_m.assign(children.size() + 1, 0.0);
+    bench_.woodShown_m.assign(children.size() + 1, 0.0);
+    for (long line = seen.first; line < seen.last; ++line) {
+        coverLine(order, limb, bearing, line);
+        if (order.parent[limb] == kNoLimb)
+            continue; // nobody asks for the rows of the whole tree
+        seen.leafRows.append(bench_.leafRow);
+        seen.woodRows.append(bench_.woodRow);
     }
-}
-
-void Silhouettes::drawOwn(std::size_t limb, Vec3 across)
-{
-    auto& rows = rows_[limb];
-    rows.leafSingle_m = rows.woodSingle_m = rows.leafSingle_m2 = 0.0;
-    for (auto& row : rows.leaf)
-        row.clear();
-    for (auto& row : rows.wood)
-        row.clear();
-    const Vec3 along{across.y, -across.x, 0.0};
-    for (const auto& part : outlines_[limb].leaf) {
-        draw(part, across, rows.first, rows.leaf, rows.leafSingle_m);
-        rows.leafSingle_m2 += frontalArea_m2(part.solid, along);
-    }
-    for (const auto& part : outlines_[limb].wood)
-        draw(part, across, rows.first, rows.wood, rows.woodSingle_m);
-    rows.leafUnited_m = rows.woodShown_m = 0.0;
-    for (std::size_t line = 0; line < rows.leaf.size(); ++line)
-        hideWood(rows, line);
-}
-
-void Silhouettes::add(Rows& whole, const Rows& part)
-{
-    const std::size_t offset = part.first - whole.first;
-    for (std::size_t line = 0; line < part.leaf.size(); ++line) {
-        auto& leaf = whole.leaf[line + offset];
-        auto& wood = whole.wood[line + offset];
-        if (part.leaf[line].empty() && part.wood[line].empty())
-            continue;
-        whole.leafUnited_m -= totalLength(leaf);
-        whole.woodShown_m -= totalLength(wood);
-        unite(leaf, part.leaf[line], scratch_);
-        leaf.swap(scratch_);
-        unite(wood, part.wood[line], scratch_);
-        wood.swap(scratch_);
-        hideWood(whole, line + offset);
-    }
-    whole.leafSingle_m += part.leafSingle_m;
-    whole.woodSingle_m += part.woodSingle_m;
-    whole.leafSingle_m2 += part.leafSingle_m2;
-}
-
-void Silhouettes::hideWood(Rows& rows, std::size_t line)
-{
-    rows.leafUnited_m += totalLength(rows.leaf[line]);
-    if (rows.wood[line].empty())
-        return;
-    subtract(rows.wood[line], rows.leaf[line], scratch_);
-    rows.wood[line].swap(scratch_);
-    rows.woodShown_m += totalLength(rows.wood[line]);
-}
-
-Visible Silhouettes::seen(const Rows& rows)
-{
-    const double united =
-        rows.leafSingle_m > 0.0 ? rows.leafUnited_m / rows.leafSingle_m : 1.0; // (L8)
-    return {rows.leafSingle_m2 * united,
-            rows.woodSingle_m > 0.0 ? rows.woodShown_m / rows.woodSingle_m : 1.0};
-}
-
-void Silhouettes::lookAlong(double bearing_deg)
-{
-    const Vec3 along = bearingDirection(bearing_deg);
-    const Vec3 across{-along.y, along.x, 0.0};
-    for (auto limb = order_.rootFirst.rbegin(); limb != order_.rootFirst.rend(); ++limb) {
-        auto& rows = rows_[*limb];
-        drawOwn(*limb, across);
-        auto knot = firstVisible_[*limb];
-        visible_[knot] = seen(rows);
-        const auto& children = order_.children[*limb];
-        for (auto child = children.rbegin(); child != children.rend(); ++child) {
-            add(rows, rows_[*child]);
-            visible_[++knot] = seen(rows);
+    for (std::size_t outermost = 0; outermost <= children.size(); ++outermost) {
+        if (outermost > 0) {
+            const auto& part = limbs_[children[children.size() - outermost]].single[bearing];
+            single.leaf_m += part.leaf_m;
+            single.wood_m += part.wood_m;
+            single.leaf_m2 += part.leaf_m2;
         }
+        const double united =
+            single.leaf_m > 0.0 ? bench_.leafUnited_m[outermost] / single.leaf_m : 1.0; // (L8)
+        seen.visible[outermost * across_.size() + bearing] = {
+            single.leaf_m2 * united,
+            single.wood_m > 0.0 ? bench_.woodShown_m[outermost] / single.wood_m : 1.0};
+    }
+    seen.single[bearing] = single;
+}
+
+/// The stretches of the limb's own leaf and wood.
+Silhouettes::Single Silhouettes::layOwn(const Seen& limb, std::size_t bearing)
+{
+    const Vec3 across = across_[bearing];
+    Single single;
+    meet(limb.leaf, across, bench_.leaf, single.leaf_m);
+    meet(limb.wood, across, bench_.wood, single.wood_m);
+    for (const auto& part : limb.leaf)
+        single.leaf_m2 += frontalArea_m2(part.solid, {across.y, -across.x, 0.0});
+    return single;
+}
+
+void Silhouettes::meet(const std::vector<Drawn>& chain, Vec3 across,
+                       std::vector<std::vector<Interval>>& stretches, double& single_m) const
+{
+    if (stretches.size() < chain.size())
+        stretches.resize(chain.size());
+    for (std::size_t i = 0; i < chain.size(); ++i) {
+        const FlatCurtain seen(chain[i].solid, across);
+        stretches[i].clear();
+        for (long line = chain[i].first; line < chain[i].last; ++line) {
+            const auto covered = seen.covered((static_cast<double>(line) + 0.5) * spacing_m_);
+            stretches[i].push_back(covered.value_or(Interval{1.0, 0.0}));
+            if (covered)
+                single_m += covered->to - covered->from;
+        }
+    }
+}
+
+/// Puts one line together: the limb's own stretches, then those of the limbs that grow from it,
+/// outermost first. Leaf hides wood.
+void Silhouettes::coverLine(const LimbOrder& order, std::size_t limb, std::size_t bearing,
+                            long line)
+{
+    const auto& seen = limbs_[limb];
+    auto& [leafOwn, woodOwn, leaf, wood, scratch, leafUnited_m, woodShown_m] = bench_;
+    leaf.clear();
+    wood.clear();
+    const auto lay = [line](SpanRow& row, const std::vector<Drawn>& chain, const auto& stretches) {
+        for (std::size_t i = 0; i < chain.size(); ++i) {
+            if (line < chain[i].first || line >= chain[i].last)
+                continue;
+            const Interval stretch = stretches[i][static_cast<std::size_t>(line - chain[i].first)];
+            if (stretch.from <= stretch.to)
+                row.cover(stretch);
+        }
+    };
+    lay(leaf, seen.leaf, leafOwn);
+    lay(wood, seen.wood, woodOwn);
+    if (!wood.empty())
+        wood.subtract(leaf, scratch);
+    leafUnited_m[0] += leaf.length();
+    woodShown_m[0] += wood.length();
+    const auto& children = order.children[limb];
+    for (std::size_t outermost = 1; outermost <= children.size(); ++outermost) {
+        const auto& part = limbs_[children[children.size() - outermost]];
+        if (line >= part.first && line < part.last) {
+            const auto row = bearing * static_cast<std::size_t>(part.last - part.first) +
+                             static_cast<std::size_t>(line - part.first);
+            const auto leafBeyond = part.leafRows.row(row);
+            const auto woodBeyond = part.woodRows.row(row);
+            leaf.cover(leafBeyond);
+            wood.cover(woodBeyond);
+            if (!wood.empty() && !(leafBeyond.empty() && woodBeyond.empty()))
+                wood.subtract(leaf, scratch);
+        }
+        leafUnited_m[outermost] += leaf.length();
+        woodShown_m[outermost] += wood.length();
     }
 }
 

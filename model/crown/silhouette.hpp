@@ -1,10 +1,11 @@
 #pragma once
 
-#include "model/crown/flat_curtain.hpp"
 #include "model/crown/leafy_bodies.hpp"
+#include "model/crown/span_row.hpp"
 #include "model/garden/tree.hpp"
 
 #include <cstddef>
+#include <span>
 #include <vector>
 
 namespace model {
@@ -16,72 +17,115 @@ struct Visible {
     double woodShare{1.0}; ///< share of their bare wood that shows outside that outline
 };
 
+/// What a new drawing of a tree leaves as it was.
+struct Redrawn {
+    std::vector<std::size_t> from; ///< per limb: its index in the drawing before; kNoLimb: new
+    std::vector<bool> own;         ///< the limb's own stations or foliage differ
+    std::vector<bool> beyond;      ///< its own or something that grows from it, or what grows
+};
+
 /// The outlines of a tree's limbs as seen along level directions.
 ///
-/// Upright distance is cut by level lines. On each the stretch that a leafy body covers is known
-/// in closed form, and stretches are united exactly; a limb takes the united stretches of the limbs
-/// that grow from it, so that each body is met once for each line, however deep it sits. Between
-/// the lines the outline follows from the closed-form area of the single bodies times the share
-/// of their stretches that is left after uniting (L8): exact for a limb that hides nothing, and
-/// exact in the limit of many lines for the rest.
+/// Level lines cut the drawing. On each the stretch that a leafy body covers is known in closed
+/// form, and stretches are united exactly; a limb takes the united stretches of the limbs that grow
+/// from it, so that each body is met once for each line, however deep it sits. Between the lines
+/// the outline follows from the closed-form area of the single bodies times the share of their
+/// stretches that is left after uniting (L8): exact for a limb that hides nothing, and exact in the
+/// limit of many lines for the rest.
+///
+/// The lines run at fixed heights, so that a limb that is bent leaves the others' stretches alone.
 class Silhouettes {
 public:
+    /// \param bearings_deg  to look along; the outlines seen the other way are the same
     /// \param lines  how many lines over the tree's height; 0: enough for 2 % (measured,
     ///               tests/model/load/silhouette_test.cpp)
     Silhouettes(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
-                int lines = 0);
+                const std::vector<double>& bearings_deg, int lines = 0);
 
-    /// Looks along a bearing, or against it: the outlines are the same.
-    void lookAlong(double bearing_deg);
+    /// Looks at nothing yet.
+    explicit Silhouettes(const std::vector<double>& bearings_deg, int lines = 0);
+
+    /// Looks at another drawing of the tree: the same as from scratch, but only what was redrawn is
+    /// worked out anew. \param bodies  of those limbs at least, limb by limb
+    /// \returns  true if the lines had to move, which makes every outline a little another
+    bool redraw(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
+                const Redrawn& redrawn);
 
     /// The limb's own leafy part with the `outermost` last of the limbs that grow from it
-    /// (LimbOrder::children order), 0 .. all.
-    [[nodiscard]] const Visible& visible(std::size_t limb, std::size_t outermost) const
+    /// (LimbOrder::children order), 0 .. all. \param bearing  index into those given
+    [[nodiscard]] const Visible& visible(std::size_t limb, std::size_t outermost,
+                                         std::size_t bearing = 0) const
     {
-        return visible_[firstVisible_[limb] + outermost];
+        return limbs_[limb].visible[outermost * across_.size() + bearing];
     }
 
 private:
-    using Spans = std::vector<Interval>; ///< sorted, apart from each other
+    /// A curtain and the lines, first .. last - 1, that may meet it.
     struct Drawn {
         Curtain solid{};
-        std::size_t first{}; ///< lines first .. last - 1 may meet it
-        std::size_t last{};
+        long first{};
+        long last{};
     };
-    struct Outline {
-        std::vector<Drawn> leaf;
-        std::vector<Drawn> wood;
+    /// Before uniting: lengths over all lines, and area.
+    struct Single {
+        double leaf_m{};
+        double wood_m{};
+        double leaf_m2{}; ///< closed form
     };
-    /// One limb with all that grows from it, as met by the lines.
+    /// The rows of one kind, for all bearings one after the other.
     struct Rows {
-        std::size_t first{}; ///< lines first .. last - 1 meet it
-        std::size_t last{};
-        std::vector<Spans> leaf; ///< for each of them
-        std::vector<Spans> wood; ///< only where it shows
-        double leafSingle_m{};   ///< lengths before uniting, over all lines
-        double leafUnited_m{};
-        double woodSingle_m{};
-        double woodShown_m{};
-        double leafSingle_m2{}; ///< closed form, before uniting
+        std::vector<Interval> spans;
+        std::vector<std::size_t> start; ///< of each row of each bearing, and the end
+        [[nodiscard]] std::span<const Interval> row(std::size_t index) const
+        {
+            return std::span(spans).subspan(start[index], start[index + 1] - start[index]);
+        }
+        void clear(std::size_t expected);
+        void append(const SpanRow& row);
+    };
+    /// One limb with all that grows from it.
+    struct Seen {
+        std::vector<Drawn> leaf; ///< its own alone
+        std::vector<Drawn> wood; ///< likewise
+        Interval heights{};      ///< of its own
+        double finest_m{};       ///< radius of its own leafy bodies
+        long first{};            ///< lines first .. last - 1 meet it
+        long last{};
+        Rows leafRows;
+        Rows woodRows;                ///< only where it shows
+        std::vector<Single> single;   ///< per bearing
+        std::vector<Visible> visible; ///< [outermost limbs][bearing]
+    };
+    /// Where one limb is put together.
+    struct Bench {
+        std::vector<std::vector<Interval>> leaf; ///< of each of its own curtains, on its lines;
+        std::vector<std::vector<Interval>> wood; ///< from > to where it doesn't meet the line
+        SpanRow leafRow;
+        SpanRow woodRow;
+        SpanRow scratch;
+        std::vector<double> leafUnited_m; ///< per number of outermost limbs, over all lines
+        std::vector<double> woodShown_m;
     };
 
-    [[nodiscard]] std::vector<Drawn> drawn(const std::vector<Curtain>& chain) const;
-    void reach(std::size_t limb);
-    void draw(const Drawn& drawn, Vec3 across, std::size_t firstLine, std::vector<Spans>& onto,
-              double& single_m);
-    void drawOwn(std::size_t limb, Vec3 across);
-    void add(Rows& whole, const Rows& part);
-    void hideWood(Rows& rows, std::size_t line);
-    [[nodiscard]] static Visible seen(const Rows& rows);
+    void drawOwn(const Tree& tree, const std::vector<LeafyBody>& bodies, std::size_t limb);
+    [[nodiscard]] double spacing() const;
+    void meetLines(std::vector<Drawn>& chain) const;
+    void reach(const LimbOrder& order, std::size_t limb);
+    void lookAt(const LimbOrder& order, std::size_t limb);
+    void lookAlong(const LimbOrder& order, std::size_t limb, std::size_t bearing);
+    [[nodiscard]] Single layOwn(const Seen& limb, std::size_t bearing);
+    void meet(const std::vector<Drawn>& chain, Vec3 across,
+              std::vector<std::vector<Interval>>& stretches, double& single_m) const;
+    void coverLine(const LimbOrder& order, std::size_t limb, std::size_t bearing, long line);
 
-    const LimbOrder& order_;
-    std::vector<Outline> outlines_;
-    std::vector<Rows> rows_;
-    std::vector<std::size_t> firstVisible_;
-    std::vector<Visible> visible_;
-    double bottom_m_{};
-    double spacing_m_{1.0};
-    Spans scratch_;
+    std::vector<Vec3> across_; ///< per bearing, square to it
+    int lines_;
+    double spacing_m_{};
+    std::vector<Seen> limbs_;
+    Bench bench_;
 };
+
+/// The bearings of half a turn, `step_deg` apart.
+[[nodiscard]] std::vector<double> halfTurn_deg(double step_deg);
 
 } // namespace model

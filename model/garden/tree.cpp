@@ -70,17 +70,22 @@ std::vector<std::size_t> limbAndBeyond(const LimbOrder& order, std::size_t limb)
     return found;
 }
 
+double top_m(const Limb& limb)
+{
+    double top = 0.0;
+    for (const auto& station : limb.stations)
+        top = std::max(top, station.position_m.z);
+    if (limb.foliage)
+        for (const auto& station : stretch(limb, limb.foliage->from_m, length_m(limb)))
+            top = std::max(top, station.position_m.z + limb.foliage->radius_m);
+    return top;
+}
+
 double height_m(const Tree& tree)
 {
     double top = 0.0;
-    for (const auto& limb : tree.limbs) {
-        for (const auto& station : limb.stations)
-            top = std::max(top, station.position_m.z);
-        if (!limb.foliage)
-            continue;
-        for (const auto& station : stretch(limb, limb.foliage->from_m, length_m(limb)))
-            top = std::max(top, station.position_m.z + limb.foliage->radius_m);
-    }
+    for (const auto& limb : tree.limbs)
+        top = std::max(top, top_m(limb));
     return top;
 }
 

@@ -83,6 +83,10 @@ struct LimbOrder {
 /// The limb and everything that grows from it.
 [[nodiscard]] std::vector<std::size_t> limbAndBeyond(const LimbOrder& order, std::size_t limb);
 
+/// Height of a limb's highest wood or leaf above the ground at its tree's base, m; 0 if all of it
+/// is below.
+[[nodiscard]] double top_m(const Limb& limb);
+
 /// Height of the tree's highest wood or leaf above the ground at its base, m.
 [[nodiscard]] double height_m(const Tree& tree);
 

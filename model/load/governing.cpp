@@ -1,6 +1,7 @@
 #include "model/load/governing.hpp"
 
 #include <numbers>
+#include <utility>
 
 namespace model::load {
 namespace {
@@ -58,12 +59,22 @@ Governing seekWithin(const LoadCase& load, std::size_t limb, Governing worst,
         constexpr double kGolden = 1.0 / std::numbers::phi;
         double low = 0.0;
         double high = pieces[i].length_m;
-        for (int step = 0; step < 12; ++step) {
-            const double span = kGolden * (high - low);
-            if (stressAt(i, high - span) > stressAt(i, low + span))
-                high = low + span;
-            else
-                low = high - span;
+        double left = high - kGolden * (high - low);
+        double right = low + kGolden * (high - low);
+        double atLeft = stressAt(i, left);
+        double atRight = stressAt(i, right);
+        for (int step = 0; step < 12; ++step) { // one of the two places serves the next step too
+            if (atLeft > atRight) {
+                high = std::exchange(right, left);
+                atRight = atLeft;
+                left = high - kGolden * (high - low);
+                atLeft = stressAt(i, left);
+            } else {
+                low = std::exchange(left, right);
+                atLeft = atRight;
+                right = low + kGolden * (high - low);
+                atRight = stressAt(i, right);
+            }
         }
         const double along = (low + high) / 2.0;
         const double stress = stressAt(i, along);

@@ -1,14 +1,12 @@
 #include "model/load/limb_load.hpp"
 
-#include "model/load/governing.hpp"
-#include "model/load/wind.hpp"
+#include "model/load/load_study.hpp"
 
 #include <algorithm>
 
 namespace model::load {
-namespace {
 
-LimbLoad report(const LoadCase& load, std::size_t limb, const Governing& worst)
+LimbLoad limbLoad(const LoadCase& load, std::size_t limb, const Governing& worst)
 {
     const auto& piece = load.limbs[limb].pieces[worst.piece];
     const auto asked = askedAt(piece, worst.along_m, worst.beyond, worst.wind);
@@ -35,7 +33,6 @@ LimbLoad report(const LoadCase& load, std::size_t limb, const Governing& worst)
     return result;
 }
 
-/// The greatest bending moment at the foot of the stem over all directions.
 double worstBaseMoment_Nm(const LoadCase& load)
 {
     const std::size_t trunk = load.order.trunk;
@@ -51,28 +48,10 @@ double worstBaseMoment_Nm(const LoadCase& load)
     return most;
 }
 
-} // namespace
-
 TreeLoad treeLoad(const Tree& tree, const Foliation& foliation, const Species& species,
                   const Place& place, Exposure exposure, const Conditions& conditions)
 {
-    const auto load = loadCase(tree, foliation, species, place, exposure, conditions);
-    TreeLoad result;
-    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
-        result.limbs.push_back(report(load, limb, governingForLong(load, limb)));
-    for (const auto& cut : load.limbs) {
-        result.wood_kg += cut.wood_kg;
-        result.leaf_kg += cut.leaf_kg;
-        result.twig_kg += cut.twig_kg;
-        result.fruit_kg += cut.fruit_kg;
-        result.rain_kg += cut.rain_kg;
-        result.ice_kg += cut.ice_kg;
-    }
-    result.mass_kg = result.wood_kg + result.leaf_kg + result.twig_kg + result.fruit_kg +
-                     result.rain_kg + result.ice_kg;
-    result.gustAtTop_m_s = conditions.gust_m_s * gustShare(exposure, height_m(tree));
-    result.baseMoment_Nm = worstBaseMoment_Nm(load);
-    return result;
+    return LoadStudy(tree, foliation, species, place, exposure, conditions).load();
 }
 
 } // namespace model::load

@@ -1,15 +1,9 @@
 #include "model/load/load_case.hpp"
 
 #include "model/constants.hpp"
-#include "model/load/drag.hpp"
 #include "model/load/weather.hpp"
-#include "model/load/wind.hpp"
-
-#include <cmath>
-#include <stdexcept>
 
 namespace model::load {
-namespace {
 
 std::vector<double> standingFactors(const LimbOrder& order, const std::vector<LimbPieces>& limbs)
 {
@@ -33,45 +27,6 @@ std::vector<double> standingFactors(const LimbOrder& order, const std::vector<Li
         }
     }
     return factors;
-}
-
-} // namespace
-
-LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& species,
-                  const Place& place, Exposure exposure, const Conditions& conditions)
-{
-    if (!(conditions.gust_m_s >= 0.0) || !std::isfinite(conditions.gust_m_s))
-        throw std::domain_error("loadCase: the gust must be a finite speed, not negative");
-    const auto habit = species.practice.leafHabit;
-    const bool inLeaf = conditions.inLeaf || habit == LeafHabit::evergreen;
-    const auto bodies = leafyBodies(tree);
-    LoadCase load{limbOrder(tree),
-                  {},
-                  {},
-                  species.wood.limbDensity_kg_m3.value,
-                  species.wood.greenMor_Pa.value,
-                  {},
-                  {},
-                  {}};
-    load.limbs = cutIntoPieces(tree, load.order, bodies, foliation, species, conditions);
-    load.standing = standingFactors(load.order, load.limbs);
-    load.wind = windLoad(
-        tree, load.order, bodies, load.limbs,
-        {conditions.gust_m_s, airDensity_kg_m3(place.altitude_m, conditions.air_C), exposure,
-         species.wood.dragGroup, inLeaf ? 1.0 : leaflessShare(habit),
-         foliation.leafArea_m2 > 0.0 ? foliation.outlineArea_m2 / foliation.leafArea_m2 : 0.0});
-    load.weights.resize(tree.limbs.size());
-    load.drags.resize(tree.limbs.size());
-    for (auto limb = load.order.rootFirst.rbegin(); limb != load.order.rootFirst.rend(); ++limb)
-        walkToBase(
-            load, *limb,
-            [&](std::size_t piece, const Weight& weight, const DragSums& drag, const PerBearing&) {
-                if (piece != 0)
-                    return;
-                load.weights[*limb] = weight;
-                load.drags[*limb] = drag;
-            });
-    return load;
 }
 
 double bearing_deg(WindFrom wind)

@@ -30,6 +30,10 @@ struct LoadCase {
                                 const Species& species, const Place& place, Exposure exposure,
                                 const Conditions& conditions);
 
+/// LoadCase::standing, from what hangs on the limbs.
+[[nodiscard]] std::vector<double> standingFactors(const LimbOrder& order,
+                                                  const std::vector<LimbPieces>& limbs);
+
 /// Where the wind comes from: a direction of half a turn, or its opposite.
 struct WindFrom {
     std::size_t bearing{};

@@ -220,7 +220,8 @@ std::vector<std::size_t> joints(const Tree& tree, const std::vector<std::size_t>
     return found;
 }
 
-/// True for every limb that is dead at its union or grows from dead wood.
+} // namespace
+
 std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order)
 {
     std::vector<bool> dead(tree.limbs.size(), false);
@@ -237,44 +238,36 @@ std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order)
     return dead;
 }
 
-} // namespace
-
-std::vector<LimbPieces> cutIntoPieces(const Tree& tree, const LimbOrder& order,
-                                      const std::vector<LeafyBody>& bodies,
-                                      const Foliation& foliation, const Species& species,
-                                      const Conditions& conditions)
+LimbPieces cutLimb(const Cutting& cutting, std::size_t limb, std::span<const LeafyBody> bodies,
+                   double aspectRatio, bool onDeadWood)
 {
-    const bool inLeaf = conditions.inLeaf || species.practice.leafHabit == LeafHabit::evergreen;
-    const auto masses = limbMasses(tree, foliation, species, inLeaf);
-    const auto perArea = perLeafArea(species, foliation, inLeaf, conditions);
-    const auto onDeadWood = growsFromDeadWood(tree, order);
-    std::vector<LimbPieces> limbs(tree.limbs.size());
-    auto next = bodies.begin();
-    for (std::size_t i = 0; i < limbs.size(); ++i) {
-        const auto first = next;
-        while (next != bodies.end() && next->limb == i)
-            ++next;
-        const std::span own(first, next);
-        const auto& limb = tree.limbs[i];
-        auto& cut = limbs[i];
-        cut.pieces = barePieces(limb, closeTogether(changesOfCourse(tree, order, i, own)));
-        cut.joinsAt = joints(tree, order.children[i], cut.pieces);
-        cut.wood_kg = masses[i].wood_kg;
-        cut.leaf_kg = masses[i].leaf_kg;
-        cut.twig_kg = masses[i].twig_kg;
-        cut.fruit_kg = conditions.inFruit ? limb.fruit_kg : 0.0;
-        hangLeaf(cut.pieces, own, foliation, perArea);
-        hangFruit(cut.pieces, cut.fruit_kg);
-        glaze(cut.pieces, conditions.glaze_m);
-        for (const auto& piece : cut.pieces) {
-            cut.rain_kg += piece.rain_kg;
-            cut.ice_kg += piece.ice_kg;
-        }
-        const double atUnion =
-            limb.parent ? unionFactor(limb.unionKind, aspectRatio(tree, order, i)) : 1.0;
-        giveStrength(cut.pieces, limb, atUnion, onDeadWood[i]);
+    const auto& drawn = cutting.tree.limbs[limb];
+    const auto dry = leafyMassPerArea(cutting.species);
+    const auto& conditions = cutting.conditions;
+    const bool inLeaf =
+        conditions.inLeaf || cutting.species.practice.leafHabit == LeafHabit::evergreen;
+    double leaf_m2 = 0.0;
+    for (const auto& body : bodies)
+        leaf_m2 += leafArea_m2(body, cutting.foliation);
+    LimbPieces cut;
+    cut.pieces = barePieces(
+        drawn, closeTogether(changesOfCourse(cutting.tree, cutting.order, limb, bodies)));
+    cut.joinsAt = joints(cutting.tree, cutting.order.children[limb], cut.pieces);
+    cut.wood_kg = woodVolume_m3(drawn) * cutting.species.wood.limbDensity_kg_m3.value;
+    cut.leaf_kg = inLeaf ? leaf_m2 * dry.leaf_kg : 0.0;
+    cut.twig_kg = leaf_m2 * dry.twig_kg;
+    cut.fruit_kg = conditions.inFruit ? drawn.fruit_kg : 0.0;
+    hangLeaf(cut.pieces, bodies, cutting.foliation,
+             perLeafArea(cutting.species, cutting.foliation, inLeaf, conditions));
+    hangFruit(cut.pieces, cut.fruit_kg);
+    glaze(cut.pieces, conditions.glaze_m);
+    for (const auto& piece : cut.pieces) {
+        cut.rain_kg += piece.rain_kg;
+        cut.ice_kg += piece.ice_kg;
     }
-    return limbs;
+    const double atUnion = drawn.parent ? unionFactor(drawn.unionKind, aspectRatio) : 1.0;
+    giveStrength(cut.pieces, drawn, atUnion, onDeadWood);
+    return cut;
 }
 
 Frustum frustum(double thick_m, double thin_m, double length_m)

@@ -7,6 +7,7 @@
 #include "model/species/species.hpp"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace model::load {
@@ -53,11 +54,25 @@ struct LimbPieces {
     std::vector<std::size_t> joinsAt;
 };
 
-/// \param conditions  what hangs on the tree; twigs always do. An evergreen is always in leaf. The
-///        gust is not used.
-[[nodiscard]] std::vector<LimbPieces>
-cutIntoPieces(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
-              const Foliation& foliation, const Species& species, const Conditions& conditions);
+/// What the limbs of one tree are cut by.
+struct Cutting {
+    const Tree& tree;
+    const LimbOrder& order;
+    const Foliation& foliation;
+    const Species& species;
+    const Conditions& conditions; ///< its gust is not used
+};
+
+/// Cuts one limb. It depends on nothing but the limb itself, where others join it, and the two
+/// figures given.
+/// \param bodies  the limb's own leafy bodies
+/// \param aspectRatio  of its union; \param onDeadWood  it grows from dead wood
+[[nodiscard]] LimbPieces cutLimb(const Cutting& cutting, std::size_t limb,
+                                 std::span<const LeafyBody> bodies, double aspectRatio,
+                                 bool onDeadWood);
+
+/// True for every limb that grows from dead wood.
+[[nodiscard]] std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order);
 
 /// Mass and centre of a stretch of evenly tapering wood.
 struct Frustum {

@@ -8,11 +8,6 @@
 namespace model::load {
 namespace {
 
-struct Directions {
-    PerBearing east{};
-    PerBearing north{};
-};
-
 Directions makeDirections()
 {
     Directions all;
@@ -24,15 +19,17 @@ Directions makeDirections()
     return all;
 }
 
-const Directions& directions()
-{
-    static const Directions all = makeDirections();
-    return all;
-}
+// For x86-64, GCC makes a second version with twice the lanes and the program picks one when it
+// starts; both round alike.
+#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__)
+#define UNDERBOUGH_WIDE __attribute__((target_clones("avx2", "default")))
+#else
+#define UNDERBOUGH_WIDE
+#endif
 
 /// Stress for every direction with the wind one way (`sign` 1) or the other (-1).
-void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
-              const PerBearing& share, double sign, PerBearing& stress_Pa)
+UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
+                              const PerBearing& share, double sign, PerBearing& stress_Pa)
 {
     const auto& towards = directions();
     const Vec3 p = piece.from_m;
@@ -64,9 +61,10 @@ void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
 
 } // namespace
 
-Vec3 blowsTowards(std::size_t index)
+const Directions& directions()
 {
-    return {directions().east[index], directions().north[index], 0.0};
+    static const Directions all = makeDirections();
+    return all;
 }
 
 void add(Weight& whole, const Weight& part)

@@ -13,8 +13,16 @@ inline constexpr std::size_t kHalfTurn = 18;
 inline constexpr double kBearingStep_deg = 10.0;
 using PerBearing = std::array<double, kHalfTurn>;
 
-/// The unit vector along which wind FROM the bearing `index` x 10 degrees blows.
-[[nodiscard]] Vec3 blowsTowards(std::size_t index);
+/// Unit vectors along which wind FROM the bearings i x 10 degrees blows.
+struct Directions {
+    PerBearing east{};
+    PerBearing north{};
+};
+[[nodiscard]] const Directions& directions();
+[[nodiscard]] inline Vec3 blowsTowards(std::size_t index)
+{
+    return {directions().east[index], directions().north[index], 0.0};
+}
 
 /// What weighs beyond a place: mass, and mass times level distance from the stem.
 struct Weight {
@@ -56,6 +64,7 @@ struct DragSums {
 struct PieceDrag {
     Vec3 centre_m{}; ///< where it acts
     PerBearing force_N{};
+    PerBearing outline_m2{}; ///< seen from there, alone
 };
 
 void add(Weight& whole, const Weight& part);

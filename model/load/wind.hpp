@@ -22,6 +22,20 @@ inline constexpr Roughness kExposureD{11.5, 213.36};
 /// Velocity pressure exposure coefficient Kz of ASCE 7-16, Table 26.10-1 (L2); level below 15 ft.
 [[nodiscard]] double pressureExposure(Roughness roughness, double height_m);
 
+/// How gusts grow with height in one garden: gustShare() for many heights, its constants worked out
+/// once. A power law of the height, since every exposure is one or a mean of two.
+class GustProfile {
+public:
+    explicit GustProfile(Exposure exposure);
+    [[nodiscard]] double at(double height_m) const;
+
+private:
+    double perMetre_{};
+    double power_{};
+    double raised_m_{}; ///< walls lift the profile
+    double highest_m_{};
+};
+
 /// Gust at a height in the garden over the 3-second gust at 10 m in open country (L3).
 [[nodiscard]] double gustShare(Exposure exposure, double height_m);
 

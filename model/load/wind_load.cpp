@@ -1,34 +1,12 @@
 #include "model/load/wind_load.hpp"
 
-#include "model/crown/silhouette.hpp"
 #include "model/load/drag.hpp"
-#include "model/load/wind.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace model::load {
 namespace {
-
-/// Sums over pieces, from each direction.
-struct Sums {
-    PerBearing leaf_N{};
-    PerBearing outline_m2{}; ///< of single pieces
-    PerBearing wood_N{};
-    PerBearing dense_m2{}; ///< outline times relative density
-    double leaf_m2{};      ///< leaf area
-};
-
-void add(Sums& whole, const Sums& part)
-{
-    for (std::size_t i = 0; i < kHalfTurn; ++i) {
-        whole.leaf_N[i] += part.leaf_N[i];
-        whole.outline_m2[i] += part.outline_m2[i];
-        whole.wood_N[i] += part.wood_N[i];
-        whole.dense_m2[i] += part.dense_m2[i];
-    }
-    whole.leaf_m2 += part.leaf_m2;
-}
 
 Vec3 dragCentre(const Piece& piece)
 {
@@ -42,43 +20,33 @@ Vec3 dragCentre(const Piece& piece)
 }
 
 /// Drag per area of outline at a height, Pa.
-double dragPressure_Pa(const Piece& piece, const Wind& wind, double height_m)
+double dragPressure_Pa(const Piece& piece, const Wind& wind, double gust_m_s)
 {
-    const double gust = wind.gust_m_s * gustShare(wind.exposure, height_m);
-    const double pressure = dynamicPressure_Pa(wind.airDensity_kg_m3, gust);
+    const double pressure = dynamicPressure_Pa(wind.airDensity_kg_m3, gust_m_s);
     if (piece.bare())
         return pressure * kBareWoodDrag;
-    return pressure * crownDragCoefficient(wind.dragGroup, gust) * wind.leafShare * piece.density;
+    return pressure * crownDragCoefficient(wind.dragGroup, gust_m_s) * wind.leafShare *
+           piece.density;
 }
 
-PieceDrag dragOn(const Piece& piece, const Wind& wind, Sums& sums)
+/// Still-air outline of a piece from each direction, m2 (L18).
+PerBearing outlines_m2(const Piece& piece)
 {
-    PieceDrag drag;
-    drag.centre_m = dragCentre(piece);
-    const double pressure = dragPressure_Pa(piece, wind, drag.centre_m.z);
+    const auto& towards = directions();
     const Vec3 run = piece.length_m * piece.direction;
+    const double width = piece.bare() ? (piece.thick_m + piece.thin_m) / 2.0 : 2.0 * piece.radius_m;
+    PerBearing area{};
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
-        const Vec3 towards = blowsTowards(i);
-        const double across = std::abs(run.x * towards.y - run.y * towards.x);
-        const double seen = std::sqrt(across * across + run.z * run.z);
-        if (piece.bare()) {
-            drag.force_N[i] = pressure * seen * (piece.thick_m + piece.thin_m) / 2.0;
-            sums.wood_N[i] += drag.force_N[i];
-            continue;
-        }
-        const double area = across * piece.hang_m + 2.0 * piece.radius_m * seen + piece.ends_m2;
-        drag.force_N[i] = pressure * area;
-        sums.leaf_N[i] += drag.force_N[i];
-        sums.outline_m2[i] += area;
-        sums.dense_m2[i] += area * piece.density;
+        const double across = std::abs(run.x * towards.north[i] - run.y * towards.east[i]);
+        area[i] = across * piece.hang_m + width * std::sqrt(across * across + run.z * run.z) +
+                  piece.ends_m2;
     }
-    sums.leaf_m2 += piece.leaf_m2;
-    return drag;
+    return area;
 }
 
 /// What is left of summed drag: no more than the outline of all together, and no more for each
 /// m2 of leaf than the crown has (L9).
-double shareLeft(const Sums& sums, const Visible& visible, double outlinePerLeaf, std::size_t i)
+double shareLeft(const LeeSums& sums, const Visible& visible, double outlinePerLeaf, std::size_t i)
 {
     const double summed = sums.leaf_N[i] + sums.wood_N[i];
     if (summed <= 0.0)
@@ -93,35 +61,67 @@ double shareLeft(const Sums& sums, const Visible& visible, double outlinePerLeaf
 
 } // namespace
 
-WindLoad windLoad(const Tree& tree, const LimbOrder& order, const std::vector<LeafyBody>& bodies,
-                  const std::vector<LimbPieces>& limbs, const Wind& wind)
+void add(LeeSums& whole, const LeeSums& part)
 {
-    const std::size_t count = limbs.size();
-    WindLoad load{std::vector<std::vector<PieceDrag>>(count),
-                  std::vector<std::vector<PerBearing>>(count)};
-    std::vector<std::vector<Sums>> sums(count); // as WindLoad::share
-    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
-        const auto& children = order.children[*limb];
-        sums[*limb].resize(1);
-        load.share[*limb].resize(children.size() + 1);
-        load.pieces[*limb].reserve(limbs[*limb].pieces.size());
-        for (const auto& piece : limbs[*limb].pieces)
-            load.pieces[*limb].push_back(dragOn(piece, wind, sums[*limb].front()));
-        for (auto child = children.rbegin(); child != children.rend(); ++child) {
-            sums[*limb].push_back(sums[*limb].back());
-            add(sums[*limb].back(), sums[*child].back());
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        whole.leaf_N[i] += part.leaf_N[i];
+        whole.wood_N[i] += part.wood_N[i];
+        whole.outline_m2[i] += part.outline_m2[i];
+        whole.dense_m2[i] += part.dense_m2[i];
+    }
+    whole.leaf_m2 += part.leaf_m2;
+}
+
+std::vector<PieceDrag> dragOnPieces(const std::vector<Piece>& pieces, const Wind& wind)
+{
+    const GustProfile profile(wind.exposure);
+    std::vector<PieceDrag> drags(pieces.size());
+    for (std::size_t n = 0; n < pieces.size(); ++n) {
+        auto& drag = drags[n];
+        drag.centre_m = dragCentre(pieces[n]);
+        const double gust = wind.gust_m_s * profile.at(drag.centre_m.z);
+        const double pressure = dragPressure_Pa(pieces[n], wind, gust);
+        drag.outline_m2 = outlines_m2(pieces[n]);
+        for (std::size_t i = 0; i < kHalfTurn; ++i)
+            drag.force_N[i] = pressure * drag.outline_m2[i];
+    }
+    return drags;
+}
+
+std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
+                             const std::vector<Piece>& pieces, std::size_t limb)
+{
+    const auto& children = order.children[limb];
+    std::vector<LeeSums> sums(children.size() + 1);
+    auto& own = sums.front();
+    for (std::size_t n = 0; n < pieces.size(); ++n) {
+        const auto& drag = load.pieces[limb][n];
+        const bool bare = pieces[n].bare();
+        auto& force = bare ? own.wood_N : own.leaf_N;
+        for (std::size_t i = 0; i < kHalfTurn; ++i)
+            force[i] += drag.force_N[i];
+        own.leaf_m2 += pieces[n].leaf_m2;
+        for (std::size_t i = 0; i < kHalfTurn && !bare; ++i) {
+            own.outline_m2[i] += drag.outline_m2[i];
+            own.dense_m2[i] += drag.outline_m2[i] * pieces[n].density;
         }
     }
-    Silhouettes silhouettes(tree, order, bodies);
-    for (std::size_t i = 0; i < kHalfTurn; ++i) {
-        silhouettes.lookAlong(kBearingStep_deg * static_cast<double>(i));
-        for (std::size_t limb = 0; limb < count; ++limb)
-            for (std::size_t outermost = 0; outermost < sums[limb].size(); ++outermost)
-                load.share[limb][outermost][i] =
-                    shareLeft(sums[limb][outermost], silhouettes.visible(limb, outermost),
-                              wind.outlinePerLeaf, i);
+    for (std::size_t outermost = 1; outermost < sums.size(); ++outermost) {
+        sums[outermost] = sums[outermost - 1];
+        add(sums[outermost], load.sums[children[children.size() - outermost]].back());
     }
-    return load;
+    return sums;
+}
+
+std::vector<PerBearing> leeShares(const std::vector<LeeSums>& sums, const Silhouettes& silhouettes,
+                                  std::size_t limb, double outlinePerLeaf)
+{
+    std::vector<PerBearing> shares(sums.size());
+    for (std::size_t outermost = 0; outermost < sums.size(); ++outermost)
+        for (std::size_t i = 0; i < kHalfTurn; ++i)
+            shares[outermost][i] = shareLeft(
+                sums[outermost], silhouettes.visible(limb, outermost, i), outlinePerLeaf, i);
+    return shares;
 }
 
 } // namespace model::load

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "model/crown/silhouette.hpp"
 #include "model/garden/place.hpp"
 #include "model/load/pieces.hpp"
 #include "model/load/statics.hpp"
+#include "model/load/wind.hpp"
 
 #include <vector>
 
@@ -19,18 +21,38 @@ struct Wind {
     double outlinePerLeaf{};
 };
 
+/// What the lee of parts for each other depends on (L9): sums over pieces, from each direction.
+struct LeeSums {
+    PerBearing leaf_N{};     ///< drag on leafy pieces
+    PerBearing wood_N{};     ///< drag on bare ones
+    PerBearing outline_m2{}; ///< of single leafy pieces
+    PerBearing dense_m2{};   ///< outline times relative density
+    double leaf_m2{};        ///< leaf area
+};
+void add(LeeSums& whole, const LeeSums& part);
+
 /// Drag on a tree's pieces, and what is left of it where parts stand in each other's lee.
 struct WindLoad {
     std::vector<std::vector<PieceDrag>> pieces; ///< for each limb, for each of its pieces
-    /// For each limb: element n is the share of the summed drag on it and on the n outermost of
-    /// the limbs that grow from it that their outline together, and their leaf, leave (L9).
+    /// For each limb: element n is what the limb itself and the n outermost of the limbs that grow
+    /// from it sum up to.
+    std::vector<std::vector<LeeSums>> sums;
+    /// Likewise: the share of that drag that their outline together, and their leaf, leave (L9).
     std::vector<std::vector<PerBearing>> share;
 };
 
-/// Drag by the law of the species' group at the gust of each piece's height, on outlines seen from
-/// every direction.
-[[nodiscard]] WindLoad windLoad(const Tree& tree, const LimbOrder& order,
-                                const std::vector<LeafyBody>& bodies,
-                                const std::vector<LimbPieces>& limbs, const Wind& wind);
+/// Drag on the pieces of one limb by the law of the species' group at the gust of each piece's
+/// height, on outlines seen from every direction.
+[[nodiscard]] std::vector<PieceDrag> dragOnPieces(const std::vector<Piece>& pieces,
+                                                  const Wind& wind);
+
+/// WindLoad::sums of one limb. \pre  those of the limbs that grow from it are there
+[[nodiscard]] std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
+                                           const std::vector<Piece>& pieces, std::size_t limb);
+
+/// WindLoad::share of one limb. \param silhouettes  along every direction reckoned with
+[[nodiscard]] std::vector<PerBearing> leeShares(const std::vector<LeeSums>& sums,
+                                                const Silhouettes& silhouettes, std::size_t limb,
+                                                double outlinePerLeaf);
 
 } // namespace model::load

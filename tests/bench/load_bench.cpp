@@ -1,7 +1,10 @@
 #include "model/crown/silhouette.hpp"
+#include "model/crown/union_volume.hpp"
 #include "model/load/breaking_gust.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/load_case.hpp"
+#include "model/load/load_study.hpp"
+#include "model/sketch/reshape.hpp"
 #include "tests/model/load/samples.hpp"
 
 #include <benchmark/benchmark.h>
@@ -62,6 +65,46 @@ void wholeTree(benchmark::State& state)
 }
 BENCHMARK(wholeTree)->Unit(benchmark::kMicrosecond);
 
+/// The tip of one limb goes to and fro.
+std::vector<Tree> swayed(const std::string& limb)
+{
+    std::vector<Tree> trees;
+    const auto& stations = tree().limbs[limbIndex(tree(), limb)].stations;
+    for (const double shift : {0.02, -0.02, 0.04, -0.04})
+        trees.push_back(sketch::bendLimb(tree(), limb, stations.size() - 1,
+                                         stations.back().position_m + Vec3{shift, 0.0, shift}));
+    return trees;
+}
+
+void oneLimbMoved(benchmark::State& state, const std::string& limb)
+{
+    const auto species = redMaple();
+    const auto foliation = foliate(tree(), species);
+    LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, {.gust_m_s = 30.0});
+    const auto trees = swayed(limb);
+    std::size_t next = 0;
+    for (auto _ : state)
+        benchmark::DoNotOptimize(study.redraw(trees[next++ % trees.size()], foliation));
+}
+BENCHMARK_CAPTURE(oneLimbMoved, lateral, std::string("4b"))->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(oneLimbMoved, scaffold, std::string("4"))->Unit(benchmark::kMicrosecond);
+
+/// As the window has it: the crown's outline on plan and from the side, and with them its leaf,
+/// are another with each step.
+void oneLimbMovedAndOtherLeaf(benchmark::State& state)
+{
+    const auto species = redMaple();
+    auto foliation = foliate(tree(), species);
+    LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, {.gust_m_s = 30.0});
+    const auto trees = swayed("4");
+    std::size_t next = 0;
+    for (auto _ : state) {
+        foliation.leafPerSharingVolume_1_m *= 1.0 + 1e-6;
+        benchmark::DoNotOptimize(study.redraw(trees[next++ % trees.size()], foliation));
+    }
+}
+BENCHMARK(oneLimbMovedAndOtherLeaf)->Unit(benchmark::kMicrosecond);
+
 void breakingGustsOfTheTree(benchmark::State& state)
 {
     const auto species = redMaple();
@@ -88,14 +131,29 @@ void silhouettes(benchmark::State& state)
     const auto order = limbOrder(tree());
     const auto bodies = leafyBodies(tree());
     for (auto _ : state) {
-        Silhouettes seen(tree(), order, bodies);
-        for (int i = 0; i < 18; ++i)
-            seen.lookAlong(10.0 * i);
+        const Silhouettes seen(tree(), order, bodies, halfTurn_deg(10.0));
         benchmark::DoNotOptimize(seen.visible(0, 0));
     }
     perStationBearing(state);
 }
 BENCHMARK(silhouettes)->Unit(benchmark::kMicrosecond);
+
+/// What a new drawing of the tree costs besides: how much leaf it bears.
+void foliageOfTheTree(benchmark::State& state)
+{
+    const auto species = redMaple();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(foliate(tree(), species));
+}
+BENCHMARK(foliageOfTheTree)->Unit(benchmark::kMicrosecond);
+
+void volumeOfTheCrown(benchmark::State& state)
+{
+    const auto bodies = leafyBodies(tree());
+    for (auto _ : state)
+        benchmark::DoNotOptimize(unionVolume_m3(bodies, 0.075));
+}
+BENCHMARK(volumeOfTheCrown)->Unit(benchmark::kMicrosecond);
 
 /// The least that such a reckoning could do: for each station and bearing, four multiply-adds to
 /// sum forces and nine to turn them into a moment.

@@ -1,0 +1,208 @@
+#include "model/load/case_study.hpp"
+
+#include "model/load/drag.hpp"
+#include "model/load/strength.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+#include <utility>
+
+namespace model::load {
+namespace {
+
+/// Takes the elements along to their new places; new places start empty.
+template <typename Element>
+void rearrange(std::vector<Element>& elements, const std::vector<std::size_t>& from)
+{
+    std::vector<Element> arranged(from.size());
+    for (std::size_t i = 0; i < from.size(); ++i)
+        if (from[i] != kNoLimb)
+            arranged[i] = std::move(elements[from[i]]);
+    elements = std::move(arranged);
+}
+
+bool inOrder(const std::vector<std::size_t>& from, std::size_t before)
+{
+    if (from.size() != before)
+        return false;
+    for (std::size_t i = 0; i < from.size(); ++i)
+        if (from[i] != i)
+            return false;
+    return true;
+}
+
+double dragShare(const Species& species, const Conditions& conditions)
+{
+    return conditions.inLeaf ? 1.0 : leaflessShare(species.practice.leafHabit);
+}
+
+} // namespace
+
+CaseStudy::CaseStudy(const Species& species, const Place& place, Exposure exposure,
+                     const Conditions& conditions)
+    : species_(species),
+      conditions_(conditions), wind_{conditions.gust_m_s,
+                                     airDensity_kg_m3(place.altitude_m, conditions.air_C),
+                                     exposure,
+                                     species.wood.dragGroup,
+                                     dragShare(species, conditions),
+                                     0.0},
+      silhouettes_(halfTurn_deg(kBearingStep_deg))
+{
+    if (!(conditions.gust_m_s >= 0.0) || !std::isfinite(conditions.gust_m_s))
+        throw std::domain_error("loadCase: the gust must be a finite speed, not negative");
+    case_.wood_kg_m3 = species.wood.limbDensity_kg_m3.value;
+    case_.greenMor_Pa = species.wood.greenMor_Pa.value;
+}
+
+Redrawn CaseStudy::redraw(const Tree& tree, const Foliation& foliation)
+{
+    auto order = limbOrder(tree);
+    Redrawn redrawn;
+    redrawn.from = known(tree);
+    carryOver(redrawn.from);
+    redrawn.own = learn(tree, order, redrawn.from);
+    redrawn.beyond = beyond(order, redrawn);
+    case_.order = std::move(order);
+
+    const double perLeaf =
+        foliation.leafArea_m2 > 0.0 ? foliation.outlineArea_m2 / foliation.leafArea_m2 : 0.0;
+    const bool otherLeaf = hangsOtherwise(foliation);
+    const bool otherCap = perLeaf != wind_.outlinePerLeaf;
+    foliation_ = foliation;
+    wind_.outlinePerLeaf = perLeaf;
+
+    std::vector<LeafyBody> bodies;
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i)
+        if (redrawn.own[i] || otherLeaf)
+            appendLeafyBodies(tree.limbs[i], i, bodies);
+    cut({tree, case_.order, foliation, species_, conditions_}, bodies, redrawn.own, otherLeaf);
+    const bool otherLines = silhouettes_.redraw(tree, case_.order, bodies, redrawn);
+    if (otherLeaf || otherCap || otherLines)
+        redrawn.beyond.assign(tree.limbs.size(), true);
+    sumUp(redrawn.beyond);
+    return redrawn;
+}
+
+/// Whether all leaf weighs something else than before.
+bool CaseStudy::hangsOtherwise(const Foliation& foliation) const
+{
+    if (foliation.leafPerSharingVolume_1_m != foliation_.leafPerSharingVolume_1_m)
+        return true;
+    // Ice is capped by what falls on the crown.
+    return conditions_.glaze_m > 0.0 && (foliation.leafArea_m2 != foliation_.leafArea_m2 ||
+                                         foliation.crownArea_m2 != foliation_.crownArea_m2 ||
+                                         foliation.outlineArea_m2 != foliation_.outlineArea_m2);
+}
+
+std::vector<std::size_t> CaseStudy::known(const Tree& tree) const
+{
+    std::vector<std::size_t> from(tree.limbs.size(), kNoLimb);
+    for (std::size_t i = 0; i < from.size(); ++i) {
+        const auto& id = tree.limbs[i].id;
+        const auto same = [&id](const Key& key) { return key.limb.id == id; };
+        if (i < keys_.size() && same(keys_[i])) { // as a rule they stay in their places
+            from[i] = i;
+            continue;
+        }
+        const auto found = std::ranges::find_if(keys_, same);
+        if (found != keys_.end())
+            from[i] = static_cast<std::size_t>(found - keys_.begin());
+    }
+    return from;
+}
+
+void CaseStudy::carryOver(const std::vector<std::size_t>& from)
+{
+    if (inOrder(from, keys_.size()))
+        return;
+    rearrange(keys_, from);
+    rearrange(case_.limbs, from);
+    rearrange(case_.wind.pieces, from);
+    rearrange(case_.wind.sums, from);
+    rearrange(case_.wind.share, from);
+    rearrange(case_.weights, from);
+    rearrange(case_.drags, from);
+}
+
+/// Which limbs have other pieces than before.
+std::vector<bool> CaseStudy::learn(const Tree& tree, const LimbOrder& order,
+                                   const std::vector<std::size_t>& from)
+{
+    const auto onDeadWood = growsFromDeadWood(tree, order);
+    std::vector<bool> own(tree.limbs.size(), false);
+    std::vector<double> joints_m;
+    for (std::size_t i = 0; i < own.size(); ++i) {
+        joints_m.clear();
+        for (const auto child : order.children[i])
+            joints_m.push_back(tree.limbs[child].attachedAt_m);
+        auto& key = keys_[i];
+        const double ratio = aspectRatio(tree, order, i);
+        own[i] = from[i] == kNoLimb || key.aspectRatio != ratio ||
+                 key.onDeadWood != onDeadWood[i] || key.joints_m != joints_m ||
+                 key.limb != tree.limbs[i];
+        if (own[i])
+            key = {tree.limbs[i], joints_m, ratio, onDeadWood[i]};
+    }
+    return own;
+}
+
+/// Which limbs bear something else than before.
+std::vector<bool> CaseStudy::beyond(const LimbOrder& order, const Redrawn& redrawn) const
+{
+    const auto& before = case_.order.children;
+    std::vector<bool> beyond = redrawn.own;
+    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
+        const auto& children = order.children[*limb];
+        for (std::size_t n = 0; n < children.size() && !beyond[*limb]; ++n)
+            beyond[*limb] =
+                beyond[children[n]] || redrawn.from[children[n]] != before[redrawn.from[*limb]][n];
+    }
+    return beyond;
+}
+
+void CaseStudy::cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies,
+                    const std::vector<bool>& own, bool all)
+{
+    for (std::size_t i = 0; i < own.size(); ++i) {
+        if (!own[i] && !all)
+            continue;
+        const auto of = std::ranges::equal_range(bodies, i, {}, &LeafyBody::limb);
+        case_.limbs[i] = cutLimb(cutting, i, std::span(of.begin(), of.end()), keys_[i].aspectRatio,
+                                 keys_[i].onDeadWood);
+        if (own[i])
+            case_.wind.pieces[i] = dragOnPieces(case_.limbs[i].pieces, wind_);
+    }
+}
+
+void CaseStudy::sumUp(const std::vector<bool>& limbs)
+{
+    case_.standing = standingFactors(case_.order, case_.limbs);
+    const auto& order = case_.order;
+    auto& wind = case_.wind;
+    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
+        if (!limbs[*limb])
+            continue;
+        wind.sums[*limb] = leeSums(wind, order, case_.limbs[*limb].pieces, *limb);
+        wind.share[*limb] = leeShares(wind.sums[*limb], silhouettes_, *limb, wind_.outlinePerLeaf);
+        walkToBase(
+            case_, *limb,
+            [&](std::size_t piece, const Weight& weight, const DragSums& drag, const PerBearing&) {
+                if (piece != 0)
+                    return;
+                case_.weights[*limb] = weight;
+                case_.drags[*limb] = drag;
+            });
+    }
+}
+
+LoadCase loadCase(const Tree& tree, const Foliation& foliation, const Species& species,
+                  const Place& place, Exposure exposure, const Conditions& conditions)
+{
+    CaseStudy study(species, place, exposure, conditions);
+    (void)study.redraw(tree, foliation);
+    return std::move(study).take();
+}
+
+} // namespace model::load
