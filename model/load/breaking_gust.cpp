@@ -7,14 +7,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <stdexcept>
 
 namespace model::load {
 namespace {
-
-/// The wind that drags are first reckoned for; results don't hang on it.
-constexpr double kReferenceGust_m_s = 30.0;
 
 /// Winds in which the weakest place of a limb is looked for: it wanders as wind outweighs weight.
 constexpr std::array kLadder_m_s{12.0, 30.0, 60.0};
@@ -56,6 +52,12 @@ public:
     {
         for (std::size_t i = 0; i < kSteps; ++i)
             force_[i] = force(gust(i));
+        perRoot_ = static_cast<double>(kHints) / std::sqrt(force_.back());
+        for (std::size_t i = 0; i < kHints; ++i) {
+            const double root = static_cast<double>(i) / perRoot_;
+            const auto above = std::ranges::upper_bound(force_, root * root * (1.0 - 1e-12));
+            hint_[i] = static_cast<std::size_t>(above - force_.begin());
+        }
     }
     /// Force over that of the reference gust.
     [[nodiscard]] double force(double gust_m_s) const
@@ -65,26 +67,37 @@ public:
                                    crownDragCoefficient(group_, kReferenceGust_m_s * share_);
         return square * (leafPart_ * coefficient + 1.0 - leafPart_);
     }
+    /// How fast that grows with the gust, s/m.
+    [[nodiscard]] double slope(double gust_m_s) const
+    {
+        constexpr double kStep_m_s = 0.01;
+        return (force(gust_m_s + kStep_m_s) - force(gust_m_s - kStep_m_s)) / (2.0 * kStep_m_s);
+    }
     /// The gust that gives this force.
     [[nodiscard]] double gustFor(double times) const
     {
-        const auto above = std::ranges::upper_bound(force_, times);
-        if (above == force_.begin())
-            return gust(0) * std::sqrt(times / force_.front());
-        if (above == force_.end())
+        if (times >= force_.back())
             return 2.0 * kGreatestGust_m_s;
-        const auto i = static_cast<std::size_t>(above - force_.begin());
+        // Force goes about with the square of speed: its root says where in the table to start.
+        std::size_t i = hint_[static_cast<std::size_t>(std::sqrt(times) * perRoot_)];
+        while (force_[i] <= times)
+            ++i;
+        if (i == 0)
+            return gust(0) * std::sqrt(times / force_.front());
         const double t = (times - force_[i - 1]) / (force_[i] - force_[i - 1]);
         return gust(i - 1) + t * (gust(i) - gust(i - 1));
     }
 
 private:
     static constexpr std::size_t kSteps = 120;
+    static constexpr std::size_t kHints = 256;
     [[nodiscard]] static double gust(std::size_t i) { return static_cast<double>(i + 1); }
     DragGroup group_;
     double share_;
     double leafPart_;
     std::array<double, kSteps> force_{};
+    std::array<std::size_t, kHints + 1> hint_{}; ///< no force before it is above root^2
+    double perRoot_{};
 };
 
 /// The part of the drag on a limb and on all that grows from it that leaves take.
@@ -123,36 +136,22 @@ WindLaw windLaw(const LoadCase& load, std::size_t limb, DragGroup group, Exposur
 
 using Points = std::vector<std::array<double, kUnknowns>>; ///< standard normal deviates
 
-Points normalPoints(std::size_t samples)
-{
-    const auto uniform = sobolPoints(samples, kUnknowns);
-    Points points(samples);
-    for (std::size_t i = 0; i < samples; ++i)
-        for (std::size_t j = 0; j < kUnknowns; ++j)
-            points[i][j] = normalQuantile(uniform[i * kUnknowns + j]);
-    return points;
-}
-
-struct Spreads {
-    double strength{};
-    double diameter{};
-    friend auto operator<=>(const Spreads&, const Spreads&) = default;
-};
-
-Draw drawn(const std::array<double, kUnknowns>& point, const Spreads& spreads)
+Draw drawn(const std::array<double, kUnknowns>& point, double strengthSpread, double diameterSpread)
 {
     const double leaf = kLeafSpread * point[2];
-    return {std::exp(spreads.strength * point[0]), std::exp(spreads.diameter * point[1]),
+    return {std::exp(strengthSpread * point[0]), std::exp(diameterSpread * point[1]),
             std::exp(leaf), std::exp(kLeafIntoDrag * leaf + kDragSpread * point[3]),
             std::exp(kWindSpread * point[4])};
 }
 
-double percentile(const std::vector<double>& sorted, double share)
+/// \param gusts  in any order; their order changes
+double percentile(std::vector<double>& gusts, double share)
 {
-    const double at = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(at);
-    const auto above = std::min(below + 1, sorted.size() - 1);
-    return std::lerp(sorted[below], sorted[above], at - static_cast<double>(below));
+    const double at = share * static_cast<double>(gusts.size() - 1);
+    const auto below = gusts.begin() + static_cast<std::ptrdiff_t>(at);
+    std::nth_element(gusts.begin(), below, gusts.end());
+    const auto above = std::min_element(below + 1, gusts.end());
+    return std::lerp(*below, above == gusts.end() ? *below : *above, at - std::floor(at));
 }
 
 /// Share of the variance of ln(gust) that goes along with each unknown: its squared correlation.
@@ -178,66 +177,99 @@ std::array<double, kUnknowns> shares(const std::vector<double>& gusts, const Poi
     return share;
 }
 
-/// The places where a limb may break, weakest in some wind of the ladder.
-std::vector<WeakPlace> weakPlaces(const LoadCase& load, std::size_t limb, const WindLaw& law,
-                                  const std::vector<Weights>& ofLimbs, bool& hasStrength)
+/// A place where a limb may break.
+struct Candidate {
+    Governing at;
+    WeakPlace place;
+    double bearable{}; ///< times the reference wind, every unknown at its middle
+};
+
+/// The places that are weakest in the winds of the ladder.
+std::vector<Candidate> candidates(const LoadCase& load, std::size_t limb, const WindLaw& law,
+                                  const std::vector<Weights>& ofLimbs)
 {
-    std::vector<WeakPlace> places;
-    std::vector<double> bearable;
+    std::vector<Candidate> found;
     for (const double gust : kLadder_m_s) {
         const double scale = law.force(gust);
         const auto worst = governing(load, limb, scale);
-        hasStrength = hasStrength && worst.hasStrength;
-        places.emplace_back(load, limb, worst, scale, ofLimbs);
-        bearable.push_back(places.back().bearableWind({}));
+        const WeakPlace place(load, limb, worst, scale, ofLimbs);
+        found.push_back({worst, place, place.bearableWind({})});
     }
-    const double weakest = *std::ranges::min_element(bearable);
+    return found;
+}
+
+const Candidate& weakest(const std::vector<Candidate>& found)
+{
+    return *std::ranges::min_element(found, {}, &Candidate::bearable);
+}
+
+bool haveStrength(const std::vector<Candidate>& found)
+{
+    return std::ranges::all_of(found, [](const Candidate& c) { return c.at.hasStrength; });
+}
+
+/// Without those that are far stronger than the weakest, or much the same as another.
+std::vector<WeakPlace> weakPlaces(const std::vector<Candidate>& found)
+{
     std::vector<WeakPlace> kept;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        const auto like = [&](const WeakPlace& other) { return other.isLike(places[i]); };
-        if (bearable[i] <= kFarStronger * weakest && std::ranges::none_of(kept, like))
-            kept.push_back(places[i]);
+    for (const auto& each : found) {
+        const auto like = [&](const WeakPlace& other) { return other.isLike(each.place); };
+        if (each.bearable <= kFarStronger * weakest(found).bearable &&
+            std::ranges::none_of(kept, like))
+            kept.push_back(each.place);
     }
     return kept;
 }
 
-/// The gust that breaks the weakest of these places under one draw.
-double breakingGust_m_s(const std::vector<WeakPlace>& places, const WindLaw& law, const Draw& draw)
+/// The gusts that break the weakest of these places, one for each draw.
+std::vector<double> breakingGusts_m_s(const std::vector<WeakPlace>& places, const WindLaw& law,
+                                      const Draws& draws)
 {
-    double times = HUGE_VAL;
+    std::vector<double> gusts(draws.size(), HUGE_VAL);
     for (const auto& place : places)
-        times = std::min(times, place.bearableWind(draw));
-    return std::min(kGreatestGust_m_s, law.gustFor(times / draw.drag) / draw.wind);
+        place.lowerToBearable(draws, gusts);
+    for (std::size_t i = 0; i < gusts.size(); ++i)
+        gusts[i] =
+            std::min(kGreatestGust_m_s, law.gustFor(gusts[i] / draws.drag[i]) / draws.wind[i]);
+    return gusts;
 }
 
-BreakingGust range(const std::vector<WeakPlace>& places, const WindLaw& law, const Points& points,
-                   const std::vector<Draw>& draws)
+/// The draws in which the limb stands through ordinary gusts without its guests.
+std::vector<bool> standing(const std::vector<WeakPlace>& places, const WindLaw& law,
+                           const Draws& draws, const std::vector<double>& gusts)
 {
-    const bool guests = std::ranges::any_of(places, &WeakPlace::carriesGuests);
     std::vector<WeakPlace> bare;
     for (const auto& place : places)
         bare.push_back(place.withoutGuests());
-    std::vector<double> gusts;
-    Points kept;
-    for (std::size_t i = 0; i < draws.size(); ++i) {
-        const double gust = breakingGust_m_s(places, law, draws[i]);
-        const double stands = guests ? breakingGust_m_s(bare, law, draws[i]) : gust;
-        if (stands < kStoodThrough_m_s)
-            continue;
-        gusts.push_back(gust);
-        kept.push_back(points[i]);
-    }
-    const double stood = static_cast<double>(gusts.size()) / static_cast<double>(points.size());
-    if (stood < kLeastStanding) { // nothing stands as it was drawn: then every draw counts
-        gusts.clear();
-        for (const auto& draw : draws)
-            gusts.push_back(breakingGust_m_s(places, law, draw));
-        kept = points;
-    }
+    const bool guests = std::ranges::any_of(places, &WeakPlace::carriesGuests);
+    const auto without = guests ? breakingGusts_m_s(bare, law, draws) : gusts;
+    std::vector<bool> stands(gusts.size());
+    for (std::size_t i = 0; i < gusts.size(); ++i)
+        stands[i] = without[i] >= kStoodThrough_m_s;
+    return stands;
+}
+
+BreakingGust range(const std::vector<WeakPlace>& places, const WindLaw& law, const Points& points,
+                   const Draws& draws)
+{
+    auto gusts = breakingGusts_m_s(places, law, draws);
+    const auto stands = standing(places, law, draws, gusts);
+    const auto standingCount = static_cast<std::size_t>(std::ranges::count(stands, true));
     BreakingGust result;
-    result.stood = stood;
+    result.stood = static_cast<double>(standingCount) / static_cast<double>(points.size());
+    Points kept = points;
+    if (result.stood >= kLeastStanding) { // else nothing stands as it was drawn: every draw counts
+        std::size_t next = 0;
+        for (std::size_t i = 0; i < gusts.size(); ++i) {
+            if (!stands[i])
+                continue;
+            gusts[next] = gusts[i];
+            kept[next++] = points[i];
+        }
+        gusts.resize(next);
+        kept.resize(next);
+    }
     result.share = shares(gusts, kept);
-    std::ranges::sort(gusts);
     result.p10_m_s = percentile(gusts, 0.1);
     result.p50_m_s = percentile(gusts, 0.5);
     result.p90_m_s = percentile(gusts, 0.9);
@@ -252,38 +284,83 @@ Unknown worthMeasuring(const BreakingGust& gust)
     return share(Unknown::diameter) >= share(Unknown::leaf) ? Unknown::diameter : Unknown::leaf;
 }
 
+BreakingLimbs::BreakingLimbs(const Tree& tree, const LoadCase& load, const Species& species,
+                             Exposure exposure)
+    : tree_(&tree), load_(&load), dragGroup_(species.wood.dragGroup), exposure_(exposure),
+      ofLimbs_(weightsByKind(load)), leafParts_(leafParts(load))
+{
+}
+
+MiddleBreak BreakingLimbs::middle(std::size_t limb) const
+{
+    const auto law = windLaw(*load_, limb, dragGroup_, exposure_, leafParts_[limb]);
+    const auto found = candidates(*load_, limb, law, ofLimbs_);
+    const auto& first = weakest(found);
+    MiddleBreak result;
+    result.at = first.at;
+    result.times = first.bearable;
+    result.gust_m_s = law.gustFor(first.bearable);
+    result.perGust = law.slope(result.gust_m_s);
+    result.breaks =
+        haveStrength(found) && result.times > 0.0 && result.gust_m_s <= kGreatestGust_m_s;
+    return result;
+}
+
+GustRanges::GustRanges(const Species& species, std::size_t samples)
+{
+    if (samples == 0)
+        throw std::domain_error("breakingGusts: needs at least one sample");
+    const auto evidence = species.wood.greenMor_Pa.evidence;
+    ownStrength_ = evidence == Evidence::found || evidence == Evidence::memory;
+    const auto uniform = sobolPoints(samples, kUnknowns);
+    points_.resize(samples);
+    for (std::size_t i = 0; i < samples; ++i)
+        for (std::size_t j = 0; j < kUnknowns; ++j)
+            points_[i][j] = normalQuantile(uniform[i * kUnknowns + j]);
+}
+
+GustRanges::Spreads GustRanges::spreads(const Limb& limb) const
+{
+    const double byLimb = limb.parent ? kLimbStrengthSpread : kStemStrengthSpread;
+    return {std::hypot(byLimb, ownStrength_ ? 0.0 : kProxyStrengthSpread),
+            diameterSpread(limb.measured)};
+}
+
+const Draws& GustRanges::draws(const Spreads& spreads)
+{
+    auto& known = draws_[spreads];
+    if (known.size() == 0)
+        for (const auto& point : points_)
+            known.add(drawn(point, spreads.strength, spreads.diameter));
+    return known;
+}
+
+BreakingGust GustRanges::of(const BreakingLimbs& limbs, std::size_t limb)
+{
+    const auto law =
+        windLaw(*limbs.load_, limb, limbs.dragGroup_, limbs.exposure_, limbs.leafParts_[limb]);
+    const auto found = candidates(*limbs.load_, limb, law, limbs.ofLimbs_);
+    BreakingGust result;
+    if (haveStrength(found))
+        result = range(weakPlaces(found), law, points_, draws(spreads(limbs.tree_->limbs[limb])));
+    result.limb = limb;
+    result.hasStrength = haveStrength(found);
+    return result;
+}
+
 std::vector<BreakingGust> breakingGusts(const Tree& tree, const Foliation& foliation,
                                         const Species& species, const Place& place,
                                         Exposure exposure, const Conditions& conditions,
                                         std::size_t samples)
 {
-    if (samples == 0)
-        throw std::domain_error("breakingGusts: needs at least one sample");
+    GustRanges ranges(species, samples);
     Conditions reference = conditions;
     reference.gust_m_s = kReferenceGust_m_s;
     const auto load = loadCase(tree, foliation, species, place, exposure, reference);
-    const auto ofLimbs = weightsByKind(load);
-    const auto leaf = leafParts(load);
-    const auto points = normalPoints(samples);
-    const auto evidence = species.wood.greenMor_Pa.evidence;
-    const bool ownStrength = evidence == Evidence::found || evidence == Evidence::memory;
-    std::map<Spreads, std::vector<Draw>> draws; // the same for all limbs that are known as well
+    const BreakingLimbs limbs(tree, load, species, exposure);
     std::vector<BreakingGust> all;
-    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
-        const auto law = windLaw(load, limb, species.wood.dragGroup, exposure, leaf[limb]);
-        bool hasStrength = true;
-        const auto places = weakPlaces(load, limb, law, ofLimbs, hasStrength);
-        const double byLimb = tree.limbs[limb].parent ? kLimbStrengthSpread : kStemStrengthSpread;
-        const Spreads spreads{std::hypot(byLimb, ownStrength ? 0.0 : kProxyStrengthSpread),
-                              diameterSpread(tree.limbs[limb].measured)};
-        auto& drawsHere = draws[spreads];
-        if (drawsHere.empty())
-            for (const auto& point : points)
-                drawsHere.push_back(drawn(point, spreads));
-        all.push_back(hasStrength ? range(places, law, points, drawsHere) : BreakingGust{});
-        all.back().limb = limb;
-        all.back().hasStrength = hasStrength;
-    }
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
+        all.push_back(ranges.of(limbs, limb));
     return all;
 }
 

@@ -1,9 +1,12 @@
 #pragma once
 
+#include "model/load/governing.hpp"
 #include "model/load/limb_load.hpp"
+#include "model/load/weak_place.hpp"
 
 #include <array>
 #include <cstddef>
+#include <map>
 #include <vector>
 
 namespace model::load {
@@ -53,5 +56,58 @@ struct BreakingGust {
                                                       Exposure exposure,
                                                       const Conditions& conditions,
                                                       std::size_t samples = 512);
+
+/// The wind that drags are first reckoned for, m/s; results don't hang on it.
+inline constexpr double kReferenceGust_m_s = 30.0;
+
+/// How and when a limb breaks if every unknown is at its middle.
+struct MiddleBreak {
+    Governing at{};    ///< where, and in what wind
+    double times{};    ///< of the drag at the reference gust
+    double gust_m_s{}; ///< beyond kGreatestGust_m_s: not told apart
+    double perGust{};  ///< how many more times for each m/s of gust, there
+    bool breaks{};     ///< false: no strength to lose, weight alone does it, or no gust does
+};
+
+/// The limbs of one tree as gusts break them, one by one.
+/// \pre  `tree` and `load`, which is its load case at the reference gust, outlive it
+class BreakingLimbs {
+public:
+    BreakingLimbs(const Tree& tree, const LoadCase& load, const Species& species,
+                  Exposure exposure);
+    [[nodiscard]] MiddleBreak middle(std::size_t limb) const;
+
+private:
+    friend class GustRanges;
+    const Tree* tree_;
+    const LoadCase* load_;
+    DragGroup dragGroup_;
+    Exposure exposure_;
+    std::vector<Weights> ofLimbs_;
+    std::vector<double> leafParts_;
+};
+
+/// Ranges of breaking gusts, the draws worked out once for as many limbs and trees as one likes.
+class GustRanges {
+public:
+    /// \throws std::domain_error  on no samples
+    explicit GustRanges(const Species& species, std::size_t samples = 512);
+    [[nodiscard]] BreakingGust of(const BreakingLimbs& limbs, std::size_t limb);
+
+private:
+    /// Standard deviations of the logarithm.
+    struct Spreads {
+        double strength{};
+        double diameter{};
+        friend auto operator<=>(const Spreads&, const Spreads&) = default;
+    };
+    using Points = std::vector<std::array<double, kUnknowns>>; ///< standard normal deviates
+    [[nodiscard]] Spreads spreads(const Limb& limb) const;
+    [[nodiscard]] const Draws& draws(const Spreads& spreads);
+
+    bool ownStrength_;
+    Points points_;
+    std::map<Spreads, Draws> draws_; ///< the same for all limbs that are known as well
+};
 
 } // namespace model::load

@@ -2,6 +2,7 @@
 
 #include "model/constants.hpp"
 #include "model/geometry/angle.hpp"
+#include "model/load/wide.hpp"
 
 #include <cmath>
 
@@ -18,14 +19,6 @@ Directions makeDirections()
     }
     return all;
 }
-
-// For x86-64, GCC makes a second version with twice the lanes and the program picks one when it
-// starts; both round alike.
-#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__)
-#define UNDERBOUGH_WIDE __attribute__((target_clones("avx2", "default")))
-#else
-#define UNDERBOUGH_WIDE
-#endif
 
 /// Stress for every direction with the wind one way (`sign` 1) or the other (-1).
 UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,

@@ -1,6 +1,7 @@
 #include "model/load/weak_place.hpp"
 
 #include "model/constants.hpp"
+#include "model/load/wide.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -22,7 +23,7 @@ struct Settled {
     double stillAxial{};
     double windAxial{};
 
-    [[nodiscard]] double use(double k) const
+    [[nodiscard]] UNDERBOUGH_INLINE double use(double k) const
     {
         const double bend = std::sqrt(std::max(0.0, still2 + k * (2.0 * across + k * wind2)));
         const double shear = stillTwist + k * windTwist;
@@ -31,7 +32,7 @@ struct Settled {
     }
 
     /// The wind at which bending alone would use all the strength: the larger root of a quadratic.
-    [[nodiscard]] double bearableByBending() const
+    [[nodiscard]] UNDERBOUGH_INLINE double bearableByBending() const
     {
         const double left = across * across - wind2 * (still2 - 1.0);
         return (std::sqrt(std::max(0.0, left)) - across) / wind2;
@@ -44,6 +45,15 @@ bool nearlySame(Vec3 a, Vec3 b)
 }
 
 } // namespace
+
+void Draws::add(const Draw& draw)
+{
+    strength.push_back(draw.strength);
+    diameter.push_back(draw.diameter);
+    leaf.push_back(draw.leaf);
+    drag.push_back(draw.drag);
+    wind.push_back(draw.wind);
+}
 
 WeakPlace::Part WeakPlace::part(Vec3 moment_Nm, double axial_N, Vec3 direction)
 {
@@ -109,12 +119,13 @@ bool WeakPlace::isLike(const WeakPlace& other) const
                kAlike * section_.bending_m3;
 }
 
-double WeakPlace::bearableWind(const Draw& draw) const
+/// Straight through without a branch, so that the compiler can reckon several draws at a time.
+UNDERBOUGH_INLINE double WeakPlace::bearable(double strength, double diameter, double leaf) const
 {
-    const double thicker2 = draw.diameter * draw.diameter;
-    const double l = draw.leaf;
-    const double perArea = 1.0 / (thicker2 * section_.area_m2 * draw.strength * strength_Pa_);
-    const double perBending = perArea * section_.area_m2 / (draw.diameter * section_.bending_m3);
+    const double thicker2 = diameter * diameter;
+    const double l = leaf;
+    const double perArea = 1.0 / (thicker2 * section_.area_m2 * strength * strength_Pa_);
+    const double perBending = perArea * section_.area_m2 / (diameter * section_.bending_m3);
     const double perTorsion = perBending * section_.bending_m3 / section_.torsion_m3;
     const double square = perBending * perBending;
     const auto& p = products_;
@@ -129,24 +140,40 @@ double WeakPlace::bearableWind(const Draw& draw) const
     settled.windTwist = perTorsion * wind_.torsion_Nm;
     settled.stillAxial = perArea * (thicker2 * wood_.axial_N + l * leafy_.axial_N + guest_.axial_N);
     settled.windAxial = perArea * wind_.axial_N;
-    if (settled.wind2 <= 0.0)
-        return HUGE_VAL;
-    if (settled.use(0.0) >= standing_)
-        return 0.0;
     // Torsion and axial force take a little off: two steps by the chord from a point below.
     double high = settled.bearableByBending();
     double over = settled.use(high) - 1.0;
     double low = high / (1.0 + over);
     for (int step = 0; step < 2; ++step) {
         const double under = settled.use(low) - 1.0;
-        if (std::abs(over - under) < 1e-9)
-            break;
         const double next = std::max(0.0, low - under * (high - low) / (over - under));
-        high = low;
-        over = under;
-        low = next;
+        const bool found = std::abs(over - under) < 1e-9;
+        high = found ? high : low;
+        low = found ? low : next;
+        over = found ? over : under;
     }
-    return low;
+    const double byWind = settled.use(0.0) >= standing_ ? 0.0 : low;
+    return settled.wind2 > 0.0 ? byWind : HUGE_VAL;
+}
+
+double WeakPlace::bearableWind(const Draw& draw) const
+{
+    return bearable(draw.strength, draw.diameter, draw.leaf);
+}
+
+UNDERBOUGH_WIDE void WeakPlace::lowerToBearable(const Draws& draws,
+                                                std::vector<double>& least) const
+{
+    const WeakPlace here = *this; // a copy that nothing else can write to
+    const std::size_t count = draws.size();
+    const double* const strength = draws.strength.data();
+    const double* const diameter = draws.diameter.data();
+    const double* const leaf = draws.leaf.data();
+    double* const lowest = least.data();
+    for (std::size_t i = 0; i < count; ++i) {
+        const double times = here.bearable(strength[i], diameter[i], leaf[i]);
+        lowest[i] = times < lowest[i] ? times : lowest[i];
+    }
 }
 
 } // namespace model::load

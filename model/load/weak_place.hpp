@@ -2,6 +2,8 @@
 
 #include "model/load/governing.hpp"
 
+#include <vector>
+
 namespace model::load {
 
 /// What one draw of the unknowns makes of a limb, as factors on the figures reckoned with.
@@ -11,6 +13,17 @@ struct Draw {
     double leaf{1.0}; ///< weight of leaf and twigs
     double drag{1.0}; ///< wind force on the same outline
     double wind{1.0}; ///< gust speed at the tree
+};
+
+/// Many draws, one list for each factor, so that several are reckoned at a time.
+struct Draws {
+    std::vector<double> strength;
+    std::vector<double> diameter;
+    std::vector<double> leaf;
+    std::vector<double> drag;
+    std::vector<double> wind;
+    void add(const Draw& draw);
+    [[nodiscard]] std::size_t size() const { return strength.size(); }
 };
 
 /// A place along a limb where it may break in wind from one direction. Moments are split in
@@ -25,6 +38,9 @@ public:
     /// How many times the wind force of `load` the place bears before its principal stress reaches
     /// its strength; 0 if weight alone breaks it, infinite where no wind takes hold (L22).
     [[nodiscard]] double bearableWind(const Draw& draw) const;
+
+    /// The same for many draws, where it is less than what `least` holds.
+    void lowerToBearable(const Draws& draws, std::vector<double>& least) const;
 
     /// True if crop, rain or ice hang beyond the place: what is not there every day.
     [[nodiscard]] bool carriesGuests() const { return guestMass_kg_ > 0.0; }
@@ -41,6 +57,7 @@ private:
     };
     [[nodiscard]] static Part part(Vec3 moment_Nm, double axial_N, Vec3 direction);
     void multiply();
+    [[nodiscard]] double bearable(double strength, double diameter, double leaf) const;
 
     Section section_{};
     double strength_Pa_{};
