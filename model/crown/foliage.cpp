@@ -30,7 +30,7 @@ constexpr double kFinestLines_m = 0.06;
 double largestOutline_m2(const Tree& tree, const std::vector<LeafyBody>& bodies)
 {
     const auto order = limbOrder(tree);
-    const auto bearings = halfTurn_deg(10.0);
+    const auto bearings = halfTurn_deg(kOutlineStep_deg);
     const Silhouettes silhouettes(tree, order, bodies, bearings);
     const auto all = order.children[order.trunk].size();
     double largest = 0.0;
@@ -41,34 +41,46 @@ double largestOutline_m2(const Tree& tree, const std::vector<LeafyBody>& bodies)
 
 } // namespace
 
-Foliation foliate(const Tree& sketch, const Species& species)
+Foliation leafOf(const Species& species, const std::vector<LeafyBody>& bodies,
+                 const CrownAreas& areas, double crownVolume_m3)
 {
-    const auto bodies = leafyBodies(sketch);
     Foliation result;
     result.laiEvidence =
         species.leaf.crownLai ? species.leaf.crownLai->evidence : Evidence::assumed;
     result.laiSource = species.leaf.crownLai ? species.leaf.crownLai->source : "UTD2016";
     if (bodies.empty())
         return result;
-    std::vector<Polygon> outlines;
     double weighted = 0.0;
     double volume = 0.0;
+    for (const auto& body : bodies) {
+        weighted += sharingVolume_m3(body) * body.density;
+        volume += sharingVolume_m3(body);
+    }
+    const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
+    result.crownArea_m2 = areas.plan_m2;
+    result.outlineArea_m2 = areas.outline_m2;
+    result.crownVolume_m3 = crownVolume_m3;
+    // A tree drawn all sparse carries less than its species' mean, one drawn all dense more.
+    result.leafArea_m2 = lai * areas.plan_m2 * weighted / volume;
+    result.leafPerSharingVolume_1_m = result.leafArea_m2 / weighted;
+    if (crownVolume_m3 > 0.0)
+        result.leafAreaDensity_1_m = lai * areas.plan_m2 / crownVolume_m3;
+    return result;
+}
+
+Foliation foliate(const Tree& sketch, const Species& species)
+{
+    const auto bodies = leafyBodies(sketch);
+    if (bodies.empty())
+        return leafOf(species, bodies, {}, 0.0);
+    std::vector<Polygon> outlines;
     double finest_m = bodies.front().solid.radius_m;
     for (const auto& body : bodies) {
         outlines.push_back(footprint(body.solid));
-        weighted += sharingVolume_m3(body) * body.density;
-        volume += sharingVolume_m3(body);
         finest_m = std::min(finest_m, body.solid.radius_m);
     }
-    const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
-    result.crownArea_m2 = area_m2(unite(outlines));
-    result.crownVolume_m3 = unionVolume_m3(bodies, std::max(kFinestLines_m, finest_m / 8.0));
-    result.outlineArea_m2 = largestOutline_m2(sketch, bodies);
-    // A tree drawn all sparse carries less than its species' mean, one drawn all dense more.
-    result.leafArea_m2 = lai * result.crownArea_m2 * weighted / volume;
-    result.leafPerSharingVolume_1_m = result.leafArea_m2 / weighted;
-    result.leafAreaDensity_1_m = lai * result.crownArea_m2 / result.crownVolume_m3;
-    return result;
+    return leafOf(species, bodies, {area_m2(unite(outlines)), largestOutline_m2(sketch, bodies)},
+                  unionVolume_m3(bodies, std::max(kFinestLines_m, finest_m / 8.0)));
 }
 
 double leafArea_m2(const LeafyBody& body, const Foliation& foliation)

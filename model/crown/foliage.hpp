@@ -27,6 +27,19 @@ struct Foliation {
 /// \param species  blank LAI: the survey median of all species is used and says so.
 [[nodiscard]] Foliation foliate(const Tree& sketch, const Species& species);
 
+/// The crown as seen from above and, where it is largest, from the side.
+struct CrownAreas {
+    double plan_m2{};
+    double outline_m2{};
+};
+
+/// Directions from which the crown is looked at for its largest outline.
+inline constexpr double kOutlineStep_deg = 10.0;
+
+/// The leaf of a crown whose areas and volume are known. \param bodies  none: no leaf at all
+[[nodiscard]] Foliation leafOf(const Species& species, const std::vector<LeafyBody>& bodies,
+                               const CrownAreas& areas, double crownVolume_m3);
+
 /// Leaf area of one body, m2.
 [[nodiscard]] double leafArea_m2(const LeafyBody& body, const Foliation& foliation);
 

@@ -43,11 +43,8 @@ CaseStudy::CaseStudy(const Species& species, const Place& place, Exposure exposu
                      const Conditions& conditions)
     : species_(species),
       conditions_(conditions), wind_{conditions.gust_m_s,
-                                     airDensity_kg_m3(place.altitude_m, conditions.air_C),
-                                     exposure,
-                                     species.wood.dragGroup,
-                                     dragShare(species, conditions),
-                                     0.0},
+                                     airDensity_kg_m3(place.altitude_m, conditions.air_C), exposure,
+                                     species.wood.dragGroup, dragShare(species, conditions)},
       silhouettes_(halfTurn_deg(kBearingStep_deg))
 {
     if (!(conditions.gust_m_s >= 0.0) || !std::isfinite(conditions.gust_m_s))
@@ -69,9 +66,9 @@ Redrawn CaseStudy::redraw(const Tree& tree, const Foliation& foliation)
     const double perLeaf =
         foliation.leafArea_m2 > 0.0 ? foliation.outlineArea_m2 / foliation.leafArea_m2 : 0.0;
     const bool otherLeaf = hangsOtherwise(foliation);
-    const bool otherCap = perLeaf != wind_.outlinePerLeaf;
+    const bool otherCap = perLeaf != case_.wind.outlinePerLeaf;
     foliation_ = foliation;
-    wind_.outlinePerLeaf = perLeaf;
+    case_.wind.outlinePerLeaf = perLeaf;
 
     std::vector<LeafyBody> bodies;
     for (std::size_t i = 0; i < tree.limbs.size(); ++i)
@@ -122,6 +119,7 @@ void CaseStudy::carryOver(const std::vector<std::size_t>& from)
     rearrange(case_.wind.pieces, from);
     rearrange(case_.wind.sums, from);
     rearrange(case_.wind.share, from);
+    rearrange(case_.wind.outlineLeft, from);
     rearrange(case_.weights, from);
     rearrange(case_.drags, from);
 }
@@ -185,7 +183,7 @@ void CaseStudy::sumUp(const std::vector<bool>& limbs)
         if (!limbs[*limb])
             continue;
         wind.sums[*limb] = leeSums(wind, order, case_.limbs[*limb].pieces, *limb);
-        wind.share[*limb] = leeShares(wind.sums[*limb], silhouettes_, *limb, wind_.outlinePerLeaf);
+        leaveLee(wind, silhouettes_, *limb);
         walkToBase(
             case_, *limb,
             [&](std::size_t piece, const Weight& weight, const DragSums& drag, const PerBearing&) {

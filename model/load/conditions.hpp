@@ -12,6 +12,7 @@ struct Conditions {
     bool inRain{false}; ///< leaf and twigs hold all the rain they can (L24)
     double glaze_m{};   ///< radial thickness of glaze ice on wood, twigs and leaf (L25), >= 0
     double air_C{kStandardAir_C}; ///< temperature of the air: cold air presses harder (L1)
+    friend bool operator==(const Conditions&, const Conditions&) = default;
 };
 
 } // namespace model::load

@@ -44,21 +44,6 @@ PerBearing outlines_m2(const Piece& piece)
     return area;
 }
 
-/// What is left of summed drag: no more than the outline of all together, and no more for each
-/// m2 of leaf than the crown has (L9).
-double shareLeft(const LeeSums& sums, const Visible& visible, double outlinePerLeaf, std::size_t i)
-{
-    const double summed = sums.leaf_N[i] + sums.wood_N[i];
-    if (summed <= 0.0)
-        return 1.0;
-    double leaf = 0.0;
-    if (sums.outline_m2[i] > 0.0)
-        leaf = visible.leaf_m2 / sums.outline_m2[i];
-    if (outlinePerLeaf > 0.0 && sums.dense_m2[i] > 0.0)
-        leaf = std::min(leaf, sums.leaf_m2 * outlinePerLeaf / sums.dense_m2[i]);
-    return (sums.leaf_N[i] * leaf + sums.wood_N[i] * visible.woodShare) / summed;
-}
-
 } // namespace
 
 void add(LeeSums& whole, const LeeSums& part)
@@ -113,15 +98,31 @@ std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
     return sums;
 }
 
-std::vector<PerBearing> leeShares(const std::vector<LeeSums>& sums, const Silhouettes& silhouettes,
-                                  std::size_t limb, double outlinePerLeaf)
+double leafCap(const LeeSums& sums, double outlinePerLeaf, std::size_t bearing)
 {
-    std::vector<PerBearing> shares(sums.size());
+    if (outlinePerLeaf <= 0.0 || sums.dense_m2[bearing] <= 0.0)
+        return HUGE_VAL;
+    return sums.leaf_m2 * outlinePerLeaf / sums.dense_m2[bearing];
+}
+
+void leaveLee(WindLoad& load, const Silhouettes& silhouettes, std::size_t limb)
+{
+    const auto& sums = load.sums[limb];
+    load.outlineLeft[limb].resize(sums.size());
+    load.share[limb].resize(sums.size());
     for (std::size_t outermost = 0; outermost < sums.size(); ++outermost)
-        for (std::size_t i = 0; i < kHalfTurn; ++i)
-            shares[outermost][i] = shareLeft(
-                sums[outermost], silhouettes.visible(limb, outermost, i), outlinePerLeaf, i);
-    return shares;
+        for (std::size_t i = 0; i < kHalfTurn; ++i) {
+            const auto& sum = sums[outermost];
+            const auto& visible = silhouettes.visible(limb, outermost, i);
+            const double outline =
+                sum.outline_m2[i] > 0.0 ? visible.leaf_m2 / sum.outline_m2[i] : 0.0;
+            const double leaf = std::min(outline, leafCap(sum, load.outlinePerLeaf, i));
+            const double summed = sum.leaf_N[i] + sum.wood_N[i];
+            load.outlineLeft[limb][outermost][i] = outline;
+            load.share[limb][outermost][i] =
+                summed > 0.0 ? (sum.leaf_N[i] * leaf + sum.wood_N[i] * visible.woodShare) / summed
+                             : 1.0;
+        }
 }
 
 } // namespace model::load

@@ -17,8 +17,6 @@ struct Wind {
     Exposure exposure{};
     DragGroup dragGroup{};
     double leafShare{1.0}; ///< drag of the leafy parts over that in leaf
-    /// Outline that each m2 of leaf has on the tree as it was sketched; 0: not known
-    double outlinePerLeaf{};
 };
 
 /// What the lee of parts for each other depends on (L9): sums over pieces, from each direction.
@@ -39,6 +37,10 @@ struct WindLoad {
     std::vector<std::vector<LeeSums>> sums;
     /// Likewise: the share of that drag that their outline together, and their leaf, leave (L9).
     std::vector<std::vector<PerBearing>> share;
+    /// Likewise: their outline together over the sum of their single outlines.
+    std::vector<std::vector<PerBearing>> outlineLeft;
+    /// Outline that each m2 of leaf has on the tree as it was sketched; 0: not known
+    double outlinePerLeaf{};
 };
 
 /// Drag on the pieces of one limb by the law of the species' group at the gust of each piece's
@@ -46,13 +48,16 @@ struct WindLoad {
 [[nodiscard]] std::vector<PieceDrag> dragOnPieces(const std::vector<Piece>& pieces,
                                                   const Wind& wind);
 
+/// What the leaf leaves of the drag on leafy pieces: no more for each m2 of it than the crown has
+/// (L9). Infinite where the crown's is not known.
+[[nodiscard]] double leafCap(const LeeSums& sums, double outlinePerLeaf, std::size_t bearing);
+
 /// WindLoad::sums of one limb. \pre  those of the limbs that grow from it are there
 [[nodiscard]] std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
                                            const std::vector<Piece>& pieces, std::size_t limb);
 
-/// WindLoad::share of one limb. \param silhouettes  along every direction reckoned with
-[[nodiscard]] std::vector<PerBearing> leeShares(const std::vector<LeeSums>& sums,
-                                                const Silhouettes& silhouettes, std::size_t limb,
-                                                double outlinePerLeaf);
+/// WindLoad::share and outlineLeft of one limb, from its sums.
+/// \param silhouettes  along every direction reckoned with
+void leaveLee(WindLoad& load, const Silhouettes& silhouettes, std::size_t limb);
 
 } // namespace model::load

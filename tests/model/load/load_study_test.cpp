@@ -1,4 +1,5 @@
 #include "model/advice/prune.hpp"
+#include "model/crown/foliage_study.hpp"
 #include "model/load/load_study.hpp"
 #include "model/sketch/reshape.hpp"
 #include "tests/model/load/samples.hpp"
@@ -113,6 +114,26 @@ TEST(LoadStudy, FollowsTheLeafThatTheDrawingBears)
         expectSame(study.redraw(tree, foliation),
                    treeLoad(tree, foliation, redMaple(), kSeaside, Exposure::builtUp, windy),
                    "step " + std::to_string(step));
+    }
+}
+
+// Law: the leaf of the moved drawing, without what light asks for. Unions of polygons by
+// Boost.Geometry round to a grid, hence 1e-6.
+TEST(FoliageStudy, AgreesWithTheWholeDrawing)
+{
+    std::mt19937 random(7);
+    auto tree = spreading(34, 5, 3, 0.5);
+    FoliageStudy study(redMaple());
+    for (int step = 0; step < 25; ++step) {
+        const auto whole = foliate(tree, redMaple());
+        const auto kept = study.redraw(tree);
+        EXPECT_NEAR(kept.crownArea_m2, whole.crownArea_m2, 1e-6 * whole.crownArea_m2) << step;
+        EXPECT_NEAR(kept.outlineArea_m2, whole.outlineArea_m2, 1e-9 * whole.outlineArea_m2) << step;
+        EXPECT_NEAR(kept.leafArea_m2, whole.leafArea_m2, 1e-6 * whole.leafArea_m2) << step;
+        EXPECT_NEAR(kept.leafPerSharingVolume_1_m, whole.leafPerSharingVolume_1_m,
+                    1e-6 * whole.leafPerSharingVolume_1_m)
+            << step;
+        tree = changed(tree, random);
     }
 }
 
