@@ -155,6 +155,13 @@ QString Units::speed(double speed_m_s) const
            with(speed_m_s, std::abs(speed_m_s) < 9.95 ? 1 : 0, "m/s") + QLatin1Char(')');
 }
 
+QString Units::speedStep(double speed_m_s) const
+{
+    if (measures_ != Measures::metric)
+        return with(speed_m_s / kMph_m_s, 1, "mph");
+    return with(speed_m_s / kKmh_m_s, 1, "km/h");
+}
+
 QString Units::moment(double moment_Nm) const
 {
     if (unitedStates())

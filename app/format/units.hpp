@@ -36,11 +36,13 @@ public:
     [[nodiscard]] QString area(double area_m2) const;        ///< "8.2 m²", "88 ft²"
     [[nodiscard]] QString mass(double mass_kg) const;        ///< "38 kg", "84 lb"
     [[nodiscard]] QString speed(double speed_m_s) const;     ///< "90 km/h (25 m/s)", "56 mph"
-    [[nodiscard]] QString moment(double moment_Nm) const;    ///< "3.2 kN m", "2360 lbf ft"
-    [[nodiscard]] QString force(double force_N) const;       ///< "1.2 kN", "270 lbf"
-    [[nodiscard]] QString share(double share) const;         ///< 0.23 as "23 %"
-    [[nodiscard]] QString hours(double hours) const;         ///< "5.2 h"
-    [[nodiscard]] QString angle(double angle_deg) const;     ///< "15°"
+    /// Of a difference between two: "1.4 km/h", "0.9 mph".
+    [[nodiscard]] QString speedStep(double speed_m_s) const;
+    [[nodiscard]] QString moment(double moment_Nm) const; ///< "3.2 kN m", "2360 lbf ft"
+    [[nodiscard]] QString force(double force_N) const;    ///< "1.2 kN", "270 lbf"
+    [[nodiscard]] QString share(double share) const;      ///< 0.23 as "23 %"
+    [[nodiscard]] QString hours(double hours) const;      ///< "5.2 h"
+    [[nodiscard]] QString angle(double angle_deg) const;  ///< "15°"
     [[nodiscard]] QString number(double value, int decimals) const;
 
     /// Long form without the weekday: "14 July 2025", "July 14, 2025".

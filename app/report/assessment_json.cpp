@@ -42,6 +42,43 @@ Json breakingJson(const model::load::BreakingGust& gust)
     };
 }
 
+std::string cutName(model::CutKind kind)
+{
+    return kind == model::CutKind::thinning ? "thinning" : "removal";
+}
+
+/// What each cut by itself takes off one limb.
+Json reliefList(const TreeAssessment& of, const model::Tree& tree, std::size_t limb)
+{
+    Json list = Json::array();
+    for (const auto& cut : of.reliefs)
+        for (const auto& relief : cut.limbs)
+            if (relief.limb == limb)
+                list.push_back({
+                    {"cut", cutName(cut.kind)},
+                    {"limb", tree.limbs.at(cut.cut).id},
+                    {"leaf_share", number(cut.leafShare)},
+                    {"moment_Nm_per_percent", number(relief.moment_Nm)},
+                    {"utilisation_per_percent", number(relief.utilisation)},
+                    {"breaking_gust_m_s_per_percent", number(relief.breaking_m_s)},
+                });
+    return list;
+}
+
+/// What each cut by itself takes off the foot of the stem.
+Json baseReliefList(const TreeAssessment& of, const model::Tree& tree)
+{
+    Json list = Json::array();
+    for (const auto& cut : of.reliefs)
+        list.push_back({
+            {"cut", cutName(cut.kind)},
+            {"limb", tree.limbs.at(cut.cut).id},
+            {"leaf_share", number(cut.leafShare)},
+            {"moment_Nm_per_percent", number(cut.base_Nm)},
+        });
+    return list;
+}
+
 Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree& tree,
               const model::Tree& treeAfter)
 {
@@ -65,6 +102,7 @@ Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
         {"breaking_gust", breakingJson(of.breaking.at(load.limb))},
         {"still_air", loadInOtherTree(of.still, tree, limb.id)},
         {"after_cuts", loadInOtherTree(of.loadAfter, treeAfter, limb.id)},
+        {"relieved_by", reliefList(of, tree, load.limb)},
     };
 }
 
@@ -117,6 +155,7 @@ Json treeJson(const TreeAssessment& of, const Wording& wording)
         {"gust_at_top_m_s", number(of.load.gustAtTop_m_s)},
         {"base_moment_Nm", number(of.load.baseMoment_Nm)},
         {"base_moment_after_cuts_Nm", number(of.loadAfter.baseMoment_Nm)},
+        {"base_relieved_by", baseReliefList(of, tree)},
         {"limbs", limbList(of, tree)},
         {"headroom", std::move(headroom)},
         {"suggestion", toJson(of.suggestion, wording)},

@@ -5,6 +5,7 @@
 #include "app/report/text_page.hpp"
 #include "app/words/breaking_words.hpp"
 #include "app/words/load_words.hpp"
+#include "app/words/relief_words.hpp"
 #include "app/words/sun_words.hpp"
 #include "model/advice/prune.hpp"
 
@@ -55,7 +56,12 @@ void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
         QString words = sentence(load, wording);
         if (load.hasStrength)
             words += QLatin1Char(' ') + sentence(of.breaking.at(load.limb), wording);
-        page.bullet(words + (cut ? after(load, of, treeAfter, wording) : QString()));
+        if (cut)
+            words += after(load, of, treeAfter, wording);
+        const auto best = bestForLimb(of.reliefs, load.limb, of.suggestion.allowance);
+        if (notable && !best.empty())
+            words += QLatin1Char(' ') + sentence(best, wording);
+        page.bullet(words);
         ++told;
     }
     if (told < of.load.limbs.size())

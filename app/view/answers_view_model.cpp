@@ -4,6 +4,7 @@
 #include "app/words/breaking_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/load_words.hpp"
+#include "app/words/relief_words.hpp"
 #include "app/words/sun_words.hpp"
 
 #include <algorithm>
@@ -153,6 +154,10 @@ void AnswersViewModel::wordStorm()
             QString why = sentence(load, wording);
             if (full && load.hasStrength)
                 why += QLatin1Char(' ') + sentence(full->breaking.at(load.limb), wording);
+            if (full && load.utilisation >= kNotableUtilisation)
+                why += QLatin1Char(' ') +
+                       sentence(bestForLimb(full->reliefs, load.limb, full->suggestion.allowance),
+                                wording);
             facts.push_back(
                 {limbTitle(limb), load.hasStrength ? units.share(load.utilisation) : tr("none"),
                  after && after->hasStrength ? units.share(after->utilisation) : QString(), why,

@@ -43,6 +43,8 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
     result.still = loadOf(tree, still);
     result.breaking =
         load::breakingGusts(tree, foliation, species, garden.place, garden.exposure, windy);
+    result.reliefs =
+        load::allReliefs(tree, foliation, species, garden.place, garden.exposure, windy);
     result.headroom = headroom::treeHeadroom(garden, tree);
     result.suggestion =
         advice::suggest(garden, tree, result.foliation, species, question.date, cancel);

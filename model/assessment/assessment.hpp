@@ -8,6 +8,7 @@
 #include "model/load/breaking_gust.hpp"
 #include "model/load/forecast.hpp"
 #include "model/load/limb_load.hpp"
+#include "model/load/relief.hpp"
 #include "model/species/species.hpp"
 
 #include <atomic>
@@ -37,6 +38,8 @@ struct TreeAssessment {
     advice::Suggestion suggestion;
     load::TreeLoad loadAfter;                 ///< after the suggested cuts
     std::vector<load::BreakingGust> breaking; ///< one for each limb, in Tree::limbs order
+    /// What each cut by itself buys: thinning of a limb's own shoots, then removals.
+    std::vector<load::CutRelief> reliefs;
     advice::Labour labour; ///< for the tree as it stands and the suggested job together
 };
 

@@ -37,6 +37,7 @@ TEST(Units, TurnSiIntoAmericanMeasures)
     EXPECT_EQ(shown(kAmerican.diameter(0.12)), "4.7 in");
     EXPECT_EQ(shown(kAmerican.mass(38)), "84 lb");
     EXPECT_EQ(shown(kAmerican.speed(25)), "56 mph");
+    EXPECT_EQ(shown(kAmerican.speedStep(0.4)), "0.9 mph");
     EXPECT_EQ(shown(kAmerican.moment(3200)), "2360 lbf ft");
     EXPECT_EQ(shown(kAmerican.force(1200)), "270 lbf");
     EXPECT_EQ(shown(kAmerican.area(8.2)), "88.3 ft²");
@@ -58,6 +59,7 @@ TEST(Units, TurnSiIntoMetricMeasures)
     EXPECT_EQ(shown(kGerman.mass(1234)), "1230 kg");
     EXPECT_EQ(shown(kGerman.speed(25)), "90 km/h (25 m/s)");
     EXPECT_EQ(shown(kGerman.speed(22.8)), "82 km/h (23 m/s)");
+    EXPECT_EQ(shown(kGerman.speedStep(0.4)), "1,4 km/h");
     EXPECT_EQ(shown(kGerman.moment(240)), "240 N m");
     EXPECT_EQ(shown(kGerman.moment(3210)), "3,21 kN m");
     EXPECT_EQ(shown(kGerman.hours(5.24)), "5,2 h");
