@@ -22,7 +22,6 @@ struct Ask {
 
 /// What answers under the hand, in a few milliseconds: loads and headroom of the chosen tree.
 struct QuickAnswer {
-    model::Foliation foliation;
     model::load::TreeLoad load;
     std::vector<model::headroom::StripHeadroom> headroom;
 };
@@ -33,7 +32,8 @@ struct ShadowAnswer {
     std::vector<model::Region> byTree; ///< in Garden::trees order; empty at night
 };
 
-/// The three pieces of work, so that tests can put slow or scripted ones in their place.
+/// The three pieces of work, so that tests can put slow or scripted ones in their place. `quick` is
+/// called by one thread at a time: it may keep what the next answer needs.
 struct Works {
     std::function<QuickAnswer(const Ask&)> quick;
     std::function<ShadowAnswer(const Ask&)> shadow;
