@@ -1,67 +1,90 @@
+#include "model/crown/foliage_study.hpp"
 #include "model/crown/silhouette.hpp"
 #include "model/crown/union_volume.hpp"
-#include "model/load/breaking_gust.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/load_case.hpp"
 #include "model/load/load_study.hpp"
+#include "model/load/relief.hpp"
 #include "model/sketch/reshape.hpp"
-#include "tests/model/load/samples.hpp"
+#include "tests/bench/sixty_limbs.hpp"
 
 #include <benchmark/benchmark.h>
+
+#include <ctime>
 
 namespace model::load {
 namespace {
 
-constexpr double kLimbs = 60.0;
-constexpr double kStations = 12.0;
 constexpr double kBearings = 36.0;
 
-/// Draws every limb with twelve stations.
-Tree finelyDrawn(Tree tree)
-{
-    for (auto& limb : tree.limbs) {
-        const double length = length_m(limb);
-        std::vector<Station> stations;
-        for (double i = 0.0; i < kStations; i += 1.0) {
-            const auto point = axisPoint(limb, length * i / (kStations - 1.0));
-            stations.push_back({point.position_m, point.diameter_m, {}});
-        }
-        limb.stations = stations;
-    }
-    return tree;
-}
-
-/// 60 limbs: a stem, 11 scaffolds, 44 laterals on them, and four more on the stem.
 const Tree& tree()
 {
-    static const Tree made = [] {
-        Tree drawn = spreading(5, 11, 4);
-        for (int i = 0; i < 4; ++i)
-            drawn.limbs.push_back(leafy(growing(straight(std::to_string(100 + i), {0, 0, 3.4},
-                                                         {0.3 * i, 1.0 - 0.4 * i, 8.0}, 0.1, 0.02),
-                                                "stem", 3.4),
-                                        1.0, 0.6));
-        return finelyDrawn(std::move(drawn));
-    }();
+    static const Tree made = sixtyLimbs();
     return made;
 }
 
-/// Time for each station and bearing, the unit in which a load assessment is spoken of.
-void perStationBearing(benchmark::State& state)
+/// The least that such a reckoning could do: for each station and bearing, four multiply-adds to
+/// sum forces and nine to turn them into a moment.
+double bareSums()
 {
-    state.counters["per station-bearing"] = benchmark::Counter(
-        kLimbs * kStations * kBearings,
-        benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+    static const std::vector<double> forces(static_cast<std::size_t>(kLimbs * kStations), 1.5);
+    double sum = 0.0;
+    for (int bearing = 0; bearing < static_cast<int>(kBearings); ++bearing) {
+        double f = 0.0, x = 0.0, y = 0.0, z = 0.0;
+        const double dx = 0.3 + bearing;
+        const double dy = 0.7 - bearing;
+        for (const double force : forces) {
+            f += force;
+            x += force * dx;
+            y += force * dy;
+            z += force * 0.5;
+            sum += (z - 0.1 * f) * dy + (z - 0.2 * f) * dx + ((x - f) * dy - (y - f) * dx);
+        }
+    }
+    return sum;
 }
+
+double cpu_s()
+{
+    return static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
+}
+
+/// Tells a benchmark's time for each station and bearing, the unit in which a load assessment is
+/// spoken of, and as so many times the bare sums, timed in the same run just before.
+class PerStationBearing {
+public:
+    explicit PerStationBearing(benchmark::State& state) : state_(state)
+    {
+        constexpr int kTimes = 400;
+        const double started = cpu_s();
+        for (int i = 0; i < kTimes; ++i)
+            benchmark::DoNotOptimize(bareSums());
+        started_ = cpu_s();
+        bare_s_ = (started_ - started) / kTimes;
+    }
+    ~PerStationBearing()
+    {
+        const double each_s = (cpu_s() - started_) / static_cast<double>(state_.iterations());
+        state_.counters["ns/station-bearing"] = 1e9 * each_s / (kLimbs * kStations * kBearings);
+        state_.counters["times bare sums"] = each_s / bare_s_;
+    }
+    PerStationBearing(const PerStationBearing&) = delete;
+    PerStationBearing& operator=(const PerStationBearing&) = delete;
+
+private:
+    benchmark::State& state_;
+    double started_{};
+    double bare_s_{};
+};
 
 void wholeTree(benchmark::State& state)
 {
     const auto species = redMaple();
     const auto foliation = foliate(tree(), species);
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(treeLoad(tree(), foliation, species, kSeaside, Exposure::scattered,
                                           {.gust_m_s = 30.0}));
-    perStationBearing(state);
 }
 BENCHMARK(wholeTree)->Unit(benchmark::kMicrosecond);
 
@@ -83,6 +106,7 @@ void oneLimbMoved(benchmark::State& state, const std::string& limb)
     LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, {.gust_m_s = 30.0});
     const auto trees = swayed(limb);
     std::size_t next = 0;
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(study.redraw(trees[next++ % trees.size()], foliation));
 }
@@ -98,6 +122,7 @@ void oneLimbMovedAndOtherLeaf(benchmark::State& state)
     LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, {.gust_m_s = 30.0});
     const auto trees = swayed("4");
     std::size_t next = 0;
+    const PerStationBearing told(state);
     for (auto _ : state) {
         foliation.leafPerSharingVolume_1_m *= 1.0 + 1e-6;
         benchmark::DoNotOptimize(study.redraw(trees[next++ % trees.size()], foliation));
@@ -105,10 +130,53 @@ void oneLimbMovedAndOtherLeaf(benchmark::State& state)
 }
 BENCHMARK(oneLimbMovedAndOtherLeaf)->Unit(benchmark::kMicrosecond);
 
+/// What every thinning buys on every limb that it relieves, with the loads at hand.
+void reliefByThinning(benchmark::State& state)
+{
+    const auto species = redMaple();
+    const auto foliation = foliate(tree(), species);
+    const Conditions windy{.gust_m_s = kReferenceGust_m_s};
+    const LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, windy);
+    const PerStationBearing told(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(
+            thinningReliefs(tree(), foliation, species, windy, study, nullptr, nullptr));
+}
+BENCHMARK(reliefByThinning)->Unit(benchmark::kMicrosecond);
+
+void reliefByThinningWithGusts(benchmark::State& state)
+{
+    const auto species = redMaple();
+    const auto foliation = foliate(tree(), species);
+    const Conditions windy{.gust_m_s = kReferenceGust_m_s};
+    const LoadStudy study(tree(), foliation, species, kSeaside, Exposure::scattered, windy);
+    const BreakingLimbs breaking(tree(), study.loadCase(), species, Exposure::scattered);
+    const PerStationBearing told(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(thinningReliefs(tree(), foliation, species, windy, study,
+                                                 &study.loadCase(), &breaking));
+}
+BENCHMARK(reliefByThinningWithGusts)->Unit(benchmark::kMicrosecond);
+
+/// What every removal buys, each assessed whole.
+void reliefByRemoval(benchmark::State& state, bool withGusts)
+{
+    const auto species = redMaple();
+    const auto foliation = foliate(tree(), species);
+    const PerStationBearing told(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(removalReliefs(tree(), foliation, species, kSeaside,
+                                                Exposure::scattered, {.gust_m_s = 30.0},
+                                                withGusts));
+}
+BENCHMARK_CAPTURE(reliefByRemoval, loads, false)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(reliefByRemoval, withGusts, true)->Unit(benchmark::kMicrosecond);
+
 void breakingGustsOfTheTree(benchmark::State& state)
 {
     const auto species = redMaple();
     const auto foliation = foliate(tree(), species);
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(
             breakingGusts(tree(), foliation, species, kSeaside, Exposure::scattered, {}));
@@ -119,10 +187,10 @@ void loadsWithoutTheSearch(benchmark::State& state)
 {
     const auto species = redMaple();
     const auto foliation = foliate(tree(), species);
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(loadCase(tree(), foliation, species, kSeaside, Exposure::scattered,
                                           {.gust_m_s = 30.0}));
-    perStationBearing(state);
 }
 BENCHMARK(loadsWithoutTheSearch)->Unit(benchmark::kMicrosecond);
 
@@ -130,11 +198,11 @@ void silhouettes(benchmark::State& state)
 {
     const auto order = limbOrder(tree());
     const auto bodies = leafyBodies(tree());
+    const PerStationBearing told(state);
     for (auto _ : state) {
         const Silhouettes seen(tree(), order, bodies, halfTurn_deg(10.0));
         benchmark::DoNotOptimize(seen.visible(0, 0));
     }
-    perStationBearing(state);
 }
 BENCHMARK(silhouettes)->Unit(benchmark::kMicrosecond);
 
@@ -142,41 +210,40 @@ BENCHMARK(silhouettes)->Unit(benchmark::kMicrosecond);
 void foliageOfTheTree(benchmark::State& state)
 {
     const auto species = redMaple();
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(foliate(tree(), species));
 }
 BENCHMARK(foliageOfTheTree)->Unit(benchmark::kMicrosecond);
 
+/// The same for a drawing of which one scaffold with its laterals moved.
+void foliageAfterADrag(benchmark::State& state)
+{
+    FoliageStudy study(redMaple());
+    (void)study.redraw(tree());
+    const auto trees = swayed("4");
+    (void)study.redraw(trees.back());
+    std::size_t next = 0;
+    const PerStationBearing told(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(study.redraw(trees[next++ % trees.size()]));
+}
+BENCHMARK(foliageAfterADrag)->Unit(benchmark::kMicrosecond);
+
 void volumeOfTheCrown(benchmark::State& state)
 {
     const auto bodies = leafyBodies(tree());
+    const PerStationBearing told(state);
     for (auto _ : state)
         benchmark::DoNotOptimize(unionVolume_m3(bodies, 0.075));
 }
 BENCHMARK(volumeOfTheCrown)->Unit(benchmark::kMicrosecond);
 
-/// The least that such a reckoning could do: for each station and bearing, four multiply-adds to
-/// sum forces and nine to turn them into a moment.
 void bareMultiplyAdds(benchmark::State& state)
 {
-    std::vector<double> forces(static_cast<std::size_t>(kLimbs * kStations), 1.5);
-    for (auto _ : state) {
-        double sum = 0.0;
-        for (int bearing = 0; bearing < static_cast<int>(kBearings); ++bearing) {
-            double f = 0.0, x = 0.0, y = 0.0, z = 0.0;
-            const double dx = 0.3 + bearing;
-            const double dy = 0.7 - bearing;
-            for (const double force : forces) {
-                f += force;
-                x += force * dx;
-                y += force * dy;
-                z += force * 0.5;
-                sum += (z - 0.1 * f) * dy + (z - 0.2 * f) * dx + ((x - f) * dy - (y - f) * dx);
-            }
-        }
-        benchmark::DoNotOptimize(sum);
-    }
-    perStationBearing(state);
+    const PerStationBearing told(state);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(bareSums());
 }
 BENCHMARK(bareMultiplyAdds)->Unit(benchmark::kMicrosecond);
 
