@@ -1,8 +1,8 @@
 #include "model/crown/foliage.hpp"
 
+#include "model/crown/plan_outlines.hpp"
 #include "model/crown/silhouette.hpp"
 #include "model/crown/union_volume.hpp"
-#include "model/geometry/polygon.hpp"
 
 #include <algorithm>
 
@@ -73,13 +73,11 @@ Foliation foliate(const Tree& sketch, const Species& species)
     const auto bodies = leafyBodies(sketch);
     if (bodies.empty())
         return leafOf(species, bodies, {}, 0.0);
-    std::vector<Polygon> outlines;
     double finest_m = bodies.front().solid.radius_m;
-    for (const auto& body : bodies) {
-        outlines.push_back(footprint(body.solid));
+    for (const auto& body : bodies)
         finest_m = std::min(finest_m, body.solid.radius_m);
-    }
-    return leafOf(species, bodies, {area_m2(unite(outlines)), largestOutline_m2(sketch, bodies)},
+    return leafOf(species, bodies,
+                  {area_m2(unite(planOutlines(bodies))), largestOutline_m2(sketch, bodies)},
                   unionVolume_m3(bodies, std::max(kFinestLines_m, finest_m / 8.0)));
 }
 

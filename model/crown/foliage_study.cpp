@@ -1,21 +1,11 @@
 #include "model/crown/foliage_study.hpp"
 
+#include "model/crown/plan_outlines.hpp"
+
 #include <algorithm>
 #include <utility>
 
 namespace model {
-namespace {
-
-std::vector<Polygon> footprints(const std::vector<LeafyBody>& bodies)
-{
-    std::vector<Polygon> outlines;
-    outlines.reserve(bodies.size());
-    for (const auto& body : bodies)
-        outlines.push_back(footprint(body.solid));
-    return outlines;
-}
-
-} // namespace
 
 FoliageStudy::FoliageStudy(const Species& species)
     : species_(species), bearings_deg_(halfTurn_deg(kOutlineStep_deg)), silhouettes_(bearings_deg_)
@@ -89,23 +79,28 @@ Redrawn FoliageStudy::learn(const Tree& tree, const LimbOrder& order)
     return redrawn;
 }
 
-void FoliageStudy::keepStill()
+std::vector<LeafyBody> FoliageStudy::bodiesThat(bool move) const
 {
     std::vector<LeafyBody> bodies;
-    for (const auto& known : known_)
-        if (!known.moves)
-            bodies.insert(bodies.end(), known.bodies.begin(), known.bodies.end());
-    still_ = unite(footprints(bodies));
+    for (std::size_t i = 0; i < known_.size(); ++i)
+        for (auto body : known_[i].bodies) {
+            if (known_[i].moves != move)
+                break;
+            body.limb = i;
+            bodies.push_back(body);
+        }
+    return bodies;
+}
+
+void FoliageStudy::keepStill()
+{
+    still_ = unite(planOutlines(bodiesThat(false)));
 }
 
 /// The limbs that don't move, and those that do, less what they share.
 double FoliageStudy::crownArea_m2() const
 {
-    std::vector<LeafyBody> bodies;
-    for (const auto& known : known_)
-        if (known.moves)
-            bodies.insert(bodies.end(), known.bodies.begin(), known.bodies.end());
-    const Region moving = unite(footprints(bodies));
+    const Region moving = unite(planOutlines(bodiesThat(true)));
     return area_m2(still_) + area_m2(moving) - area_m2(intersect(still_, moving));
 }
 

@@ -28,6 +28,7 @@ private:
         bool moves{};                  ///< not in `still_`
     };
     [[nodiscard]] Redrawn learn(const Tree& tree, const LimbOrder& order);
+    [[nodiscard]] std::vector<LeafyBody> bodiesThat(bool move) const;
     void keepStill();
     [[nodiscard]] double crownArea_m2() const;
     [[nodiscard]] double outlineArea_m2(const LimbOrder& order) const;

@@ -137,6 +137,28 @@ TEST(FoliageStudy, AgreesWithTheWholeDrawing)
     }
 }
 
+// Law: stations drawn on a straight stretch change nothing of what the crown covers on plan.
+TEST(FoliageStudy, HeedsNoStationsBetween)
+{
+    auto tree = spreading(35, 4, 2);
+    const auto coarse = foliate(tree, redMaple());
+    for (auto& limb : tree.limbs) {
+        std::vector<Station> stations{limb.stations.front()};
+        for (std::size_t s = 1; s < limb.stations.size(); ++s)
+            for (const double t : {0.25, 0.5, 1.0}) {
+                const auto& a = limb.stations[s - 1];
+                const auto& b = limb.stations[s];
+                stations.push_back({between(a.position_m, b.position_m, t),
+                                    a.diameter_m + t * (b.diameter_m - a.diameter_m),
+                                    {}});
+            }
+        limb.stations = stations;
+    }
+    const auto fine = foliate(tree, redMaple());
+    EXPECT_NEAR(fine.crownArea_m2, coarse.crownArea_m2, 1e-6 * coarse.crownArea_m2);
+    EXPECT_NEAR(fine.leafArea_m2, coarse.leafArea_m2, 1e-6 * coarse.leafArea_m2);
+}
+
 TEST(LoadStudy, OfTheSameDrawingStays)
 {
     const auto tree = spreading(32, 5, 3);
