@@ -64,6 +64,8 @@ struct LaneWork {
     /// Share of light let through by the tree without a limb, and by that limb alone.
     void (*limbShares)(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& without,
                        Lanes& only);
+    /// Sets the bit of each limb that a ray meets: number n is bit n % 64 of met[n / 64].
+    void (*limbsMet)(const Crossing* rows, std::size_t count, std::uint64_t* met);
     /// exp(-extinction path), 0 where there is wood.
     void (*through)(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
 };

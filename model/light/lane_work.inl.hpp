@@ -449,13 +449,25 @@ void limbShares(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& w
     eight::store(woodOnly ? Real{} : expMinus(pathOnly * extinction_1_m), only);
 }
 
+void limbsMet(const Crossing* rows, std::size_t count, std::uint64_t* met)
+{
+    for (std::size_t r = 0; r < count; ++r)
+        for (unsigned left = eight::bits(eight::load(rows[r].from) < kMissed); left != 0;
+             left &= left - 1) {
+            const auto limb = static_cast<std::uint32_t>(
+                rows[r].limb[static_cast<std::size_t>(__builtin_ctz(left))]);
+            met[limb / 64] |= std::uint64_t{1} << limb % 64;
+        }
+}
+
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share)
 {
     eight::store((1.0F - eight::load(wood)) * expMinus(eight::load(path) * extinction_1_m), share);
 }
 
-constexpr LaneWork kWork{aimPack,       aimBoxes,      aimCapsules, around,     meeting, candidates,
-                         crossCapsules, crossCurtains, pathAndWood, limbShares, through};
+constexpr LaneWork kWork{aimPack,     aimBoxes,   aimCapsules,   around,
+                         meeting,     candidates, crossCapsules, crossCurtains,
+                         pathAndWood, limbShares, limbsMet,      through};
 
 } // namespace
 } // namespace model::light

@@ -1,6 +1,7 @@
 #include "model/light/tally.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <utility>
 
 namespace model::light {
@@ -30,6 +31,25 @@ double sumOfLoss(const Lanes& light, const Lanes& through)
     return sumOf(loss);
 }
 
+/// Both in order of their keys.
+template <typename Key>
+void addTaken(double weight, const std::vector<std::pair<Key, Taken3>>& more,
+              std::vector<std::pair<Key, Taken3>>& sum)
+{
+    std::vector<std::pair<Key, Taken3>> both;
+    both.reserve(sum.size() + more.size());
+    auto old = sum.begin();
+    for (const auto& [key, taken] : more) {
+        for (; old != sum.end() && old->first < key; ++old)
+            both.push_back(*old);
+        both.emplace_back(key, weight * taken);
+        if (old != sum.end() && old->first == key)
+            both.back().second += (old++)->second;
+    }
+    both.insert(both.end(), old, sum.end());
+    sum = std::move(both);
+}
+
 void multiply(Lanes& by, const Lanes& share)
 {
     for (std::size_t i = 0; i < kLanes; ++i)
@@ -37,6 +57,17 @@ void multiply(Lanes& by, const Lanes& share)
 }
 
 } // namespace
+
+void add(double weight, const Tally& more, Tally& sum)
+{
+    sum.open += weight * more.open;
+    sum.structures += weight * more.structures;
+    sum.standing += weight * more.standing;
+    addTaken(weight, more.trees, sum.trees);
+    addTaken(weight, more.limbs, sum.limbs);
+    for (std::size_t i = 0; i < sum.points.size(); ++i)
+        sum.points[i] += weight * more.points[i];
+}
 
 Tallier::Tallier(SceneBeam& beam, std::span<const LimbNumbers> limbs)
     : beam_(beam), limbs_(limbs), treeSums_(beam.treeCount())
@@ -51,7 +82,7 @@ Tallier::Tallier(SceneBeam& beam, std::span<const LimbNumbers> limbs)
     limbSums_.resize(next);
     for (std::size_t tree = 0; tree < limbs.size(); ++tree)
         beam.numberLimbs(tree, limbs[tree].number);
-    isMet_.resize(most);
+    isMet_.resize(most / 64 + 1);
 }
 
 void Tallier::add(const Pack& pack, const PackLight& light, Light3 worth, Tally& tally)
@@ -93,21 +124,21 @@ void Tallier::add(const Pack& pack, const PackLight& light, Light3 worth, Tally&
 
 void Tallier::findMet(std::span<const Crossing> rows, const LimbNumbers& numbers)
 {
+    constexpr std::size_t kBits = 64;
+    laneWork().limbsMet(rows.data(), rows.size(), isMet_.data());
     met_.clear();
-    for (const auto& row : rows)
-        for (std::size_t lane = 0; lane < kLanes; ++lane) {
-            const auto number = static_cast<std::size_t>(row.limb[lane]);
-            if (!(row.from[lane] < kMissed) || isMet_[number] != 0)
+    for (std::size_t word = (numbers.limb.size() + kBits - 1) / kBits; word-- > 0;)
+        while (isMet_[word] != 0) { // from the highest number down: parents have lower ones
+            const std::size_t bit =
+                kBits - 1 - static_cast<std::size_t>(std::countl_zero(isMet_[word]));
+            isMet_[word] ^= std::uint64_t{1} << bit;
+            const std::size_t limb = numbers.limb[kBits * word + bit];
+            met_.push_back(limb);
+            if (numbers.parent[limb] == kNoLimb)
                 continue;
-            std::size_t limb = numbers.limb[number];
-            for (; limb != kNoLimb && isMet_[numbers.number[limb]] == 0;
-                 limb = numbers.parent[limb]) {
-                isMet_[numbers.number[limb]] = 1;
-                met_.push_back(limb);
-            }
+            const std::size_t parent = numbers.number[numbers.parent[limb]];
+            isMet_[parent / kBits] |= std::uint64_t{1} << parent % kBits;
         }
-    for (const std::size_t limb : met_)
-        isMet_[numbers.number[limb]] = 0;
 }
 
 void Tallier::addLimbs(const PackLight& light, const TreeLight& tree, const Lanes& others,

@@ -3,6 +3,7 @@
 #include "model/light/limb_numbers.hpp"
 #include "model/light/scene_beam.hpp"
 
+#include <cstdint>
 #include <utility>
 #include <vector>
 
@@ -32,6 +33,10 @@ struct Taken3 {
     Light3 firstIn; ///< what it would take if it stood alone
 };
 
+inline Taken3 operator*(double k, const Taken3& taken)
+{
+    return {k * taken.removal, k * taken.firstIn};
+}
 inline Taken3& operator+=(Taken3& sum, const Taken3& more)
 {
     sum.removal += more.removal;
@@ -50,6 +55,9 @@ struct Tally {
     std::vector<std::pair<std::pair<std::size_t, std::size_t>, Taken3>> limbs;
     std::vector<Light3> points; ///< as things are, one for each point
 };
+
+/// Adds `weight` times one tally of a surface to another.
+void add(double weight, const Tally& more, Tally& sum);
 
 /// Adds packs of rays up to a tally of one surface at a time.
 class Tallier {
@@ -83,9 +91,9 @@ private:
     std::vector<std::size_t> shaders_;                             ///< trees touched
     std::vector<std::pair<std::size_t, std::size_t>> shaderLimbs_; ///< trees and limbs touched
     // Of the pack and tree at hand:
-    std::vector<std::size_t> met_; ///< limbs that its rays meet, and those they grow from
-    std::vector<char> isMet_;      ///< per limb number
-    std::vector<Lanes> before_;    ///< per tree met: what those before it let through
+    std::vector<std::size_t> met_;     ///< limbs that its rays meet, and those they grow from
+    std::vector<std::uint64_t> isMet_; ///< one bit for each limb number
+    std::vector<Lanes> before_;        ///< per tree met: what those before it let through
 };
 
 } // namespace model::light

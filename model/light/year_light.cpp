@@ -1,13 +1,14 @@
 #include "model/light/year_light.hpp"
 
 #include "model/light/daylight.hpp"
-#include "model/light/month_rays.hpp"
 #include "model/light/sample_day.hpp"
 #include "model/light/sun_path.hpp"
 #include "model/light/surface.hpp"
 #include "model/light/tally.hpp"
+#include "model/light/year_rays.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <thread>
 
 namespace model::light {
@@ -34,9 +35,9 @@ struct Setting {
     }
 };
 
-/// One month's sums: tallies of its mean day, and the open sky's clear-day energy.
+/// One month's sums on a surface: of its mean day, and the open sky's clear-day energy.
 struct MonthSums {
-    std::vector<Tally> surfaces;
+    Tally tally;
     double clearBeam_MJ_m2{}; ///< on level ground
     double clearDiffuse_MJ_m2{};
 };
@@ -50,19 +51,23 @@ public:
     {
     }
 
-    [[nodiscard]] Tally cast(const MonthRays& month, std::size_t s)
+    /// The light that some rays bring to a surface.
+    /// \param skyState  leaf state to trace them in; blank: each ray's own
+    [[nodiscard]] Tally cast(const YearRays& year, std::span<const LightRay> rays, std::size_t s,
+                             std::optional<std::size_t> skyState)
     {
         const auto& surface = setting_.surfaces[s];
         Tally tally;
         tally.points.resize(surface.points_m.size());
-        std::size_t leafState = month.leafStates.size();
-        for (const auto& ray : month.rays) {
+        std::optional<std::size_t> dressed;
+        for (const auto& ray : rays) {
             const double cosine = dot(surface.normal, ray.towards);
             if (cosine <= 0.0)
                 continue;
-            if (ray.leafState != leafState)
-                dress(month.leafStates[ray.leafState]);
-            leafState = ray.leafState;
+            const std::size_t state = skyState.value_or(ray.leafState);
+            if (dressed != state)
+                dress(year.leafStates[state]);
+            dressed = state;
             castRay(ray.towards, setting_.receivers[s], worth(ray, cosine), tally);
         }
         tallier_.finish(tally);
@@ -93,17 +98,17 @@ private:
     PackLight light_;
 };
 
-MonthRays raysOf(const Setting& setting, unsigned month)
+YearRays raysOf(const Setting& setting)
 {
     const auto& detail = setting.question.detail;
-    return monthRays(setting.garden.place, setting.question.year / std::chrono::month{month},
-                     {detail.step, detail.daysPerMonth, detail.skyDirections},
-                     [&](year_month_day date) {
-                         std::vector<double> shares;
-                         for (const Species* species : setting.species)
-                             shares.push_back(leafShare(*species, setting.garden.place, date));
-                         return shares;
-                     });
+    return yearRays(setting.garden.place, setting.question.year,
+                    {detail.step, detail.daysPerMonth, detail.skyDirections},
+                    [&](year_month_day date) {
+                        std::vector<double> shares;
+                        for (const Species* species : setting.species)
+                            shares.push_back(leafShare(*species, setting.garden.place, date));
+                        return shares;
+                    });
 }
 
 /// Turns counted light into a mean day's, by the month's weather.
@@ -189,7 +194,7 @@ SurfaceLight surfaceLight(const Setting& setting, std::size_t s, std::span<const
     double seasonDays = 0.0;
     double clearSun = 0.0;
     for (unsigned m = 1; m <= 12; ++m) {
-        const auto& tally = months[m - 1].surfaces[s];
+        const auto& tally = months[m - 1].tally;
         const auto worth = exchange(setting, months[m - 1], month{m});
         result.months[m - 1] = monthLight(setting, tally, worth);
         if (!inGrowingSeason(month{m}, setting.garden.place))
@@ -248,26 +253,58 @@ void inThreads(unsigned wanted, std::size_t jobs, const Work& work)
     work();
 }
 
-/// Each surface in each month is one job, so that many processors are kept busy to the end.
-std::vector<MonthSums> sumMonths(const Setting& setting)
-{
-    std::vector<MonthSums> months(12);
-    std::vector<MonthRays> rays;
-    for (unsigned m = 0; m < 12; ++m) {
-        rays.push_back(raysOf(setting, m + 1));
-        months[m].surfaces.resize(setting.surfaces.size());
-        months[m].clearBeam_MJ_m2 = rays[m].clearBeam_MJ_m2;
-        months[m].clearDiffuse_MJ_m2 = rays[m].clearDiffuse_MJ_m2;
+/// The year's work, cut so that many processors are kept busy to the end: for each surface one
+/// part for the sun of each month and one for the sky in each state of the leaves. Who finishes a
+/// surface's last part puts the surface together, so that few tallies are kept.
+class YearWork {
+public:
+    explicit YearWork(const Setting& setting)
+        : setting_(setting), rays_(raysOf(setting)), parts_(12 + rays_.leafStates.size()),
+          tallies_(setting.surfaces.size(), std::vector<Tally>(parts_)),
+          left_(setting.surfaces.size()), result_(setting.surfaces.size())
+    {
+        for (auto& left : left_)
+            left = parts_;
     }
-    const std::size_t jobs = 12 * setting.surfaces.size();
-    std::atomic<std::size_t> next{0};
-    inThreads(setting.question.detail.threads, jobs, [&] {
-        Caster caster(setting);
-        for (std::size_t job = next++; job < jobs && !setting.cancelled(); job = next++)
-            months[job % 12].surfaces[job / 12] = caster.cast(rays[job % 12], job / 12);
-    });
-    return months;
-}
+
+    [[nodiscard]] std::vector<SurfaceLight> run()
+    {
+        inThreads(setting_.question.detail.threads, tallies_.size() * parts_, [this] {
+            Caster caster(setting_);
+            const std::size_t jobs = tallies_.size() * parts_;
+            for (std::size_t job = next_++; job < jobs && !setting_.cancelled(); job = next_++)
+                work(job / parts_, job % parts_, caster);
+        });
+        return setting_.cancelled() ? std::vector<SurfaceLight>{} : std::move(result_);
+    }
+
+private:
+    void work(std::size_t s, std::size_t part, Caster& caster)
+    {
+        tallies_[s][part] = part < 12 ? caster.cast(rays_, rays_.months[part].sun, s, std::nullopt)
+                                      : caster.cast(rays_, rays_.sky, s, part - 12);
+        if (--left_[s] > 0)
+            return;
+        std::array<MonthSums, 12> months;
+        for (std::size_t m = 0; m < 12; ++m) {
+            const auto& rays = rays_.months[m];
+            months[m] = {std::move(tallies_[s][m]), rays.clearBeam_MJ_m2, rays.clearDiffuse_MJ_m2};
+            for (std::size_t state = 0; state < rays.skyWeights.size(); ++state)
+                if (rays.skyWeights[state] > 0.0)
+                    add(rays.skyWeights[state], tallies_[s][12 + state], months[m].tally);
+        }
+        result_[s] = surfaceLight(setting_, s, months);
+        tallies_[s].clear();
+    }
+
+    const Setting& setting_;
+    YearRays rays_;
+    std::size_t parts_;
+    std::vector<std::vector<Tally>> tallies_; ///< per surface and part
+    std::vector<std::atomic<std::size_t>> left_;
+    std::atomic<std::size_t> next_{0};
+    std::vector<SurfaceLight> result_;
+};
 
 } // namespace
 
@@ -276,16 +313,7 @@ std::vector<SurfaceLight> yearOfLight(const Garden& garden, std::span<const Foli
                                       const std::atomic<bool>* cancel)
 {
     const auto setting = settle(garden, foliations, tables, question, cancel);
-    const auto months = sumMonths(setting);
-    if (setting.cancelled())
-        return {};
-    std::vector<SurfaceLight> result(setting.surfaces.size());
-    std::atomic<std::size_t> next{0};
-    inThreads(question.detail.threads, result.size(), [&] {
-        for (std::size_t s = next++; s < result.size(); s = next++)
-            result[s] = surfaceLight(setting, s, months);
-    });
-    return result;
+    return YearWork(setting).run();
 }
 
 } // namespace model::light
