@@ -114,4 +114,24 @@ bool Check::date(const Path& path, std::chrono::year_month_day date)
                  "a day of the calendar in the years 1800 to 2200");
 }
 
+bool Check::leafDates(const Path& path, const LeafDates& dates)
+{
+    const auto isDay = [&](std::string_view field, const auto& day) {
+        return !day || day->ok() ||
+               fault(path / field,
+                     "month " + std::to_string(static_cast<unsigned>(day->month())) + ", day " +
+                         std::to_string(static_cast<unsigned>(day->day())),
+                     "a day of the calendar");
+    };
+    const bool on = isDay("leaf_on", dates.on);
+    const bool off = isDay("leaf_off", dates.off);
+    if (!on || !off || !dates.on || !dates.off)
+        return on && off;
+    const auto inLeaf = daysBetween(*dates.on, *dates.off);
+    return inLeaf >= limits::kInLeaf_days ||
+           fault(path / "leaf_off", std::to_string(inLeaf) + " days after leaf_on",
+                 "a day at least " + std::to_string(limits::kInLeaf_days) +
+                     " days after leaf_on, round the year");
+}
+
 } // namespace model

@@ -33,6 +33,8 @@ public:
     bool place(const Path& path, Point2 place);
     bool outline(const Path& path, const Polygon& outline);
     bool date(const Path& path, std::chrono::year_month_day date);
+    /// The leaf_on and leaf_off of the thing at `path`.
+    bool leafDates(const Path& path, const LeafDates& dates);
 
     [[nodiscard]] std::size_t count() const { return count_; }
 

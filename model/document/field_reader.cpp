@@ -44,6 +44,16 @@ bool readCoordinates(const JsonValue& value, const Path& path, Faults& faults,
     return true;
 }
 
+/// Whether a text has the form: a digit for each 0, all else as it stands.
+bool isFormed(const JsonValue& value, std::string_view form)
+{
+    const std::string_view text = value.text;
+    bool formed = value.kind == Kind::text && text.size() == form.size();
+    for (std::size_t i = 0; formed && i < text.size(); ++i)
+        formed = form[i] == '0' ? text[i] >= '0' && text[i] <= '9' : text[i] == form[i];
+    return formed;
+}
+
 } // namespace
 
 std::string described(const JsonValue& value)
@@ -104,16 +114,22 @@ void readValue(const JsonValue& value, const Path& path, Faults& faults, Vec3& i
 void readValue(const JsonValue& value, const Path& path, Faults& faults,
                std::chrono::year_month_day& into)
 {
-    constexpr std::string_view kForm = "0000-00-00";
     const std::string_view text = value.text;
-    bool formed = value.kind == Kind::text && text.size() == kForm.size();
-    for (std::size_t i = 0; formed && i < text.size(); ++i)
-        formed = kForm[i] == '-' ? text[i] == '-' : text[i] >= '0' && text[i] <= '9';
-    if (!formed)
+    if (!isFormed(value, "0000-00-00"))
         return tell(faults, path, described(value), "a date such as \"2024-05-31\"");
     into = std::chrono::year(*wholeNumber<int>(text.substr(0, 4))) /
            std::chrono::month(*wholeNumber<unsigned>(text.substr(5, 2))) /
            std::chrono::day(*wholeNumber<unsigned>(text.substr(8, 2)));
+}
+
+void readValue(const JsonValue& value, const Path& path, Faults& faults,
+               std::chrono::month_day& into)
+{
+    const std::string_view text = value.text;
+    if (!isFormed(value, "00-00"))
+        return tell(faults, path, described(value), "a month and a day such as \"05-31\"");
+    into = std::chrono::month(*wholeNumber<unsigned>(text.substr(0, 2))) /
+           std::chrono::day(*wholeNumber<unsigned>(text.substr(3, 2)));
 }
 
 const JsonValue* FieldReader::find(std::string_view name)

@@ -32,6 +32,9 @@ void readValue(const JsonValue& value, const Path& path, Faults& faults, Vec3& i
 /// Form only, "2024-05-31": whether there is such a day is validate()'s question.
 void readValue(const JsonValue& value, const Path& path, Faults& faults,
                std::chrono::year_month_day& into);
+/// Form only, "05-31".
+void readValue(const JsonValue& value, const Path& path, Faults& faults,
+               std::chrono::month_day& into);
 
 template <typename Enum>
 requires std::is_enum_v<Enum>

@@ -51,6 +51,12 @@ JsonValue written(std::chrono::year_month_day value)
                    padded(static_cast<unsigned>(value.day()), 2));
 }
 
+JsonValue written(std::chrono::month_day value)
+{
+    return written(padded(static_cast<unsigned>(value.month()), 2) + "-" +
+                   padded(static_cast<unsigned>(value.day()), 2));
+}
+
 void FieldWriter::extras(const Extras& rest)
 {
     for (const auto& [name, text] : rest) {

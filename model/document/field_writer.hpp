@@ -15,6 +15,7 @@ namespace model {
 [[nodiscard]] JsonValue written(Point2 value);
 [[nodiscard]] JsonValue written(Vec3 value);
 [[nodiscard]] JsonValue written(std::chrono::year_month_day value);
+[[nodiscard]] JsonValue written(std::chrono::month_day value);
 
 template <typename Enum>
 requires std::is_enum_v<Enum> JsonValue written(Enum value)

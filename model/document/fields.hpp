@@ -139,11 +139,32 @@ void fields(Visitor& v, Is<Tree> auto& tree)
     v.blank("planted_year", tree.plantedYear);
     v.defaulted("vigour", tree.vigour);
     v.defaulted("protection", tree.protection);
+    v.blank("leaf_on", tree.leafDates.on);
+    v.blank("leaf_off", tree.leafDates.off);
     v.required("limbs", tree.limbs);
     v.list("observations", tree.observations);
     v.list("photos", tree.photos);
     v.list("visits", tree.visits);
     v.extras(tree.extras);
+}
+
+template <typename Visitor>
+void fields(Visitor& v, Is<Neighbour> auto& neighbour)
+{
+    v.required("id", neighbour.id);
+    v.defaulted("name", neighbour.name);
+    v.required("species", neighbour.species);
+    v.required("position_m", neighbour.position_m);
+    v.required("height_m", neighbour.height_m);
+    v.required("crown_base_m", neighbour.crownBase_m);
+    v.required("spread_m", neighbour.spread_m);
+    v.blank("across_m", neighbour.across_m);
+    v.defaulted("bearing_deg", neighbour.bearing_deg);
+    v.blank("stem_diameter_m", neighbour.stemDiameter_m);
+    v.defaulted("density", neighbour.density);
+    v.blank("leaf_on", neighbour.leafDates.on);
+    v.blank("leaf_off", neighbour.leafDates.off);
+    v.extras(neighbour.extras);
 }
 
 template <typename Visitor>
@@ -197,7 +218,16 @@ void fields(Visitor& v, Is<Place> auto& place)
     v.required("longitude_deg", place.longitude_deg);
     v.defaulted("altitude_m", place.altitude_m);
     v.defaulted("time_zone", place.timeZone);
+    v.list("sunshine_share", place.sunshineShare);
     v.extras(place.extras);
+}
+
+template <typename Visitor>
+void fields(Visitor& v, Is<Slope> auto& slope)
+{
+    v.required("gradient", slope.gradient);
+    v.required("falls_to_deg", slope.fallsTo_deg);
+    v.extras(slope.extras);
 }
 
 template <typename Visitor>
@@ -209,7 +239,9 @@ void fields(Visitor& v, Is<Garden> auto& garden)
     v.required("place", garden.place);
     v.defaulted("exposure", garden.exposure);
     v.required("design_gust_m_s", garden.designGust_m_s);
+    v.blank("slope", garden.slope);
     v.list("trees", garden.trees);
+    v.list("neighbours", garden.neighbours);
     v.list("plantings", garden.plantings);
     v.list("strips", garden.strips);
     v.list("electric_lines", garden.lines);

@@ -14,7 +14,8 @@ inline constexpr std::size_t kFaults = 100;       ///< told of one document; mor
 
 // Of the garden, in pieces
 inline constexpr std::size_t kTrees = 200;
-inline constexpr std::size_t kThings = 500;      ///< plantings, strips, lines, structures: of each
+inline constexpr std::size_t kThings =
+    500; ///< plantings, strips, lines, structures, neighbours: each
 inline constexpr std::size_t kCorners = 500;     ///< per outline, and points per electric line
 inline constexpr std::size_t kLimbs = 500;       ///< per tree
 inline constexpr std::size_t kStations = 200;    ///< per limb
@@ -34,6 +35,8 @@ inline constexpr double kPlantingArea_m2 = 10'000.0; ///< light is reckoned poin
 inline constexpr double kTreeReach_m = 60.0;         ///< of a station on plan from the tree's base
 inline constexpr double kTreeHeight_m = 120.0;       ///< the tallest known tree stands 116 m
 inline constexpr double kDiameter_m = 5.0;
+inline constexpr int kInLeaf_days = 28;      ///< least, from leaf_on to leaf_off
+inline constexpr double kCrownDepth_m = 0.1; ///< least, of a neighbour drawn as one crown
 inline constexpr double kLeafyRadius_m = 20.0;
 inline constexpr double kHanging_m = 30.0;
 inline constexpr double kFruit_kg = 2000.0; ///< per limb

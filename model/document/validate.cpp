@@ -17,6 +17,20 @@ void checkPlace(Check& check, const Path& path, const Place& place)
                  "a longitude in degrees");
     check.within(path / "altitude_m", place.altitude_m, -430.0, 6000.0, "metres above the sea");
     check.name(path / "time_zone", place.timeZone, false);
+    const Path shares = path / "sunshine_share";
+    if (!place.sunshineShare.empty() && place.sunshineShare.size() != 12)
+        check.fault(shares, counted(place.sunshineShare.size(), "number"),
+                    "twelve numbers, one for each month from January");
+    for (std::size_t i = 0; i < std::min(place.sunshineShare.size(), std::size_t{12}); ++i)
+        check.within(shares / i, place.sunshineShare[i], 0.0, 1.0,
+                     "a share of the time that the sun could shine");
+}
+
+void checkSlope(Check& check, const Path& path, const Slope& slope)
+{
+    check.within(path / "gradient", slope.gradient, 0.0, 1.0, "metres of fall in each metre");
+    check.within(path / "falls_to_deg", slope.fallsTo_deg, 0.0, 360.0,
+                 "a compass bearing in degrees");
 }
 
 template <typename Thing>
@@ -24,6 +38,31 @@ void checkIdAndName(Check& check, const Path& path, const Thing& thing, Ids& ids
 {
     check.id(path / "id", thing.id, ids);
     check.name(path / "name", thing.name, false);
+}
+
+void checkNeighbour(Check& check, const Path& path, const Neighbour& neighbour, Ids& ids)
+{
+    checkIdAndName(check, path, neighbour, ids);
+    check.name(path / "species", neighbour.species, true);
+    check.place(path / "position_m", neighbour.position_m);
+    const bool tall = check.positive(path / "height_m", neighbour.height_m, limits::kTreeHeight_m,
+                                     "a height in metres");
+    check.within(path / "crown_base_m", neighbour.crownBase_m, 0.0, limits::kTreeHeight_m,
+                 "metres above the ground");
+    if (tall && !(neighbour.height_m - neighbour.crownBase_m >= limits::kCrownDepth_m))
+        check.fault(path / "crown_base_m", plain(neighbour.crownBase_m),
+                    "a crown of at least 0.1 m below its top, which is " +
+                        plain(neighbour.height_m) + " m up");
+    constexpr double kSpread_m = 2.0 * limits::kTreeReach_m;
+    check.positive(path / "spread_m", neighbour.spread_m, kSpread_m, "a width in metres");
+    if (neighbour.across_m)
+        check.positive(path / "across_m", *neighbour.across_m, kSpread_m, "a width in metres");
+    check.within(path / "bearing_deg", neighbour.bearing_deg, 0.0, 360.0,
+                 "a compass bearing in degrees");
+    if (neighbour.stemDiameter_m)
+        check.positive(path / "stem_diameter_m", *neighbour.stemDiameter_m, limits::kDiameter_m,
+                       "a diameter in metres");
+    check.leafDates(path, neighbour.leafDates);
 }
 
 void checkPlanting(Check& check, const Path& path, const Planting& planting, Ids& ids)
@@ -123,7 +162,11 @@ std::vector<Fault> validate(const Garden& garden)
     check.within(top / "design_gust_m_s", garden.designGust_m_s, 0.0, limits::kGust_m_s,
                  "a gust in metres per second");
     Ids ids;
+    if (garden.slope)
+        checkSlope(check, top / "slope", *garden.slope);
     checkAll(check, top / "trees", garden.trees, limits::kTrees, "trees", ids, checkTree);
+    checkAll(check, top / "neighbours", garden.neighbours, limits::kThings, "neighbours", ids,
+             checkNeighbour);
     checkAll(check, top / "plantings", garden.plantings, limits::kThings, "plantings", ids,
              checkPlanting);
     checkAll(check, top / "strips", garden.strips, limits::kThings, "strips", ids, checkStrip);
@@ -139,15 +182,18 @@ std::vector<Fault> unknownNames(const Garden& garden, const Tables& tables)
     std::vector<Fault> faults;
     Check check(faults);
     const Path top;
-    const Path trees = top / "trees";
-    for (std::size_t i = 0; i < garden.trees.size(); ++i) {
-        const Path tree = trees / i;
-        const auto& name = garden.trees[i].species;
+    const auto checkSpecies = [&](const Path& path, const std::string& name) {
         if (findSpecies(tables, name) == nullptr)
-            check.fault(tree / "species", quoted(name),
+            check.fault(path / "species", quoted(name),
                         "the Latin name of a species in the tables" +
                             nearest(tables.species, name));
-    }
+    };
+    const Path trees = top / "trees";
+    for (std::size_t i = 0; i < garden.trees.size(); ++i)
+        checkSpecies(trees / i, garden.trees[i].species);
+    const Path neighbours = top / "neighbours";
+    for (std::size_t i = 0; i < garden.neighbours.size(); ++i)
+        checkSpecies(neighbours / i, garden.neighbours[i].species);
     const Path plantings = top / "plantings";
     for (std::size_t i = 0; i < garden.plantings.size(); ++i) {
         const Path planting = plantings / i;

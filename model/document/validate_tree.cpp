@@ -71,6 +71,7 @@ void checkTree(Check& check, const Path& path, const Tree& tree, std::set<std::s
     check.place(path / "position_m", tree.position_m);
     if (tree.plantedYear)
         check.within(path / "planted_year", *tree.plantedYear, 1000.0, 2200.0, "a year");
+    check.leafDates(path, tree.leafDates);
     checkLimbs(check, path / "limbs", tree.limbs);
     const Path observations = path / "observations";
     check.atMost(observations, tree.observations.size(), limits::kObservations, "observations");

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/garden/ground.hpp"
+#include "model/garden/neighbour.hpp"
 #include "model/garden/place.hpp"
 #include "model/garden/tree.hpp"
 #include "model/geometry/polygon.hpp"
@@ -60,14 +62,16 @@ struct Structure {
     friend bool operator==(const Structure&, const Structure&) = default;
 };
 
-/// One gardener's garden. Frame: x east, y north, z up, metres, origin anywhere; flat ground at
-/// z = 0. Bearings in degrees clockwise from north.
+/// One gardener's garden. Frame: x east, y north, z up, metres, origin anywhere, the ground
+/// there at z = 0. Bearings in degrees clockwise from north.
 struct Garden {
     std::string name;
     Place place;
     Exposure exposure{Exposure::scattered};
-    double designGust_m_s{}; ///< 3-second gust at 10 m over open ground, as forecasts give it
+    double designGust_m_s{};    ///< 3-second gust at 10 m over open ground, as forecasts give it
+    std::optional<Slope> slope; ///< of the whole ground; blank: level
     std::vector<Tree> trees;
+    std::vector<Neighbour> neighbours;
     std::vector<Planting> plantings;
     std::vector<Strip> strips;
     std::vector<ElectricLine> lines;

@@ -3,6 +3,7 @@
 #include "model/garden/extras.hpp"
 
 #include <string>
+#include <vector>
 
 namespace model {
 
@@ -12,6 +13,9 @@ struct Place {
     double longitude_deg{}; ///< -180..180, east positive
     double altitude_m{};    ///< above the sea, -430..6000
     std::string timeZone;   ///< IANA name, "Europe/Dublin"; may be empty: then sun time is used
+    /// Bright sunshine as a share of the time it could shine, mean of each month from January;
+    /// empty: not known, and light is reckoned for cloudless skies.
+    std::vector<double> sunshineShare{};
     Extras extras{};
     friend bool operator==(const Place&, const Place&) = default;
 };

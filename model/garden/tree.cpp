@@ -24,6 +24,16 @@ double alongToHeight_m(const Limb& limb, double height_m)
 
 } // namespace
 
+int daysBetween(std::chrono::month_day from, std::chrono::month_day to)
+{
+    using namespace std::chrono;
+    const auto inCommonYear = [](month_day day) {
+        return sys_days{2001y / day.month() / day.day()};
+    };
+    const auto days = (inCommonYear(to) - inCommonYear(from)).count();
+    return static_cast<int>(days < 0 ? days + 365 : days);
+}
+
 std::size_t limbIndex(const Tree& tree, const std::string& id)
 {
     const auto found = std::ranges::find(tree.limbs, id, &Limb::id);

@@ -4,6 +4,7 @@
 #include "model/garden/limb.hpp"
 #include "model/garden/visit.hpp"
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -46,6 +47,17 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
+/// When a deciduous tree is in leaf, as the gardener has seen it. Blank: by species and place
+/// (docs/methods/light.md, L14).
+struct LeafDates {
+    std::optional<std::chrono::month_day> on;  ///< its buds break
+    std::optional<std::chrono::month_day> off; ///< half of its leaves are down
+    friend bool operator==(const LeafDates&, const LeafDates&) = default;
+};
+
+/// From one day of the year to the next time another comes, 0..364 (days of a common year).
+[[nodiscard]] int daysBetween(std::chrono::month_day from, std::chrono::month_day to);
+
 /// A tree: its place, its limbs, what was seen of it and what was done to it.
 struct Tree {
     std::string id;      ///< unique in the garden
@@ -55,6 +67,7 @@ struct Tree {
     std::optional<int> plantedYear;
     Vigour vigour{Vigour::mature};
     Protection protection{Protection::unknown};
+    LeafDates leafDates;
     std::vector<Limb> limbs; ///< the trunk and all others, in any order
     std::vector<Observation> observations;
     std::vector<Photo> photos;

@@ -53,6 +53,8 @@ private:
     Limb limbFrom(const Limb& parent, std::size_t i);
     Visit visit(std::size_t i);
     Tree tree(std::size_t i);
+    LeafDates leafDates();
+    Neighbour neighbour(std::size_t i);
     Structure structure(std::size_t i);
     ElectricLine line(std::size_t i);
 };
@@ -183,6 +185,40 @@ Visit Maker::visit(std::size_t i)
     return made;
 }
 
+LeafDates Maker::leafDates()
+{
+    using namespace std::chrono;
+    LeafDates made;
+    if (chance(0.5))
+        made.on = month_day{month{static_cast<unsigned>(1 + below(12))},
+                            std::chrono::day{static_cast<unsigned>(1 + below(28))}};
+    if (made.on && chance(0.5)) {
+        const auto off = year_month_day{sys_days{2001y / made.on->month() / made.on->day()} +
+                                        days{static_cast<int>(28 + below(330))}};
+        made.off = off.month() / off.day();
+    }
+    return made;
+}
+
+Neighbour Maker::neighbour(std::size_t i)
+{
+    Neighbour made;
+    made.id = id("neighbour", i);
+    made.name = text();
+    made.species = "Fagus" + text();
+    made.position_m = {number(-300.0, 300.0), 0.1};
+    made.crownBase_m = number(0.0, 9.0);
+    made.height_m = made.crownBase_m + number(0.2, 20.0);
+    made.spread_m = number(0.2, 25.0);
+    made.across_m = maybe(0.2, 25.0);
+    made.bearing_deg = number(0.0, 360.0);
+    made.stemDiameter_m = maybe(0.05, 2.0);
+    made.density = any<FoliageDensity>();
+    made.leafDates = leafDates();
+    made.extras = extras();
+    return made;
+}
+
 Tree Maker::tree(std::size_t i)
 {
     Tree made;
@@ -194,6 +230,7 @@ Tree Maker::tree(std::size_t i)
         made.plantedYear = 1800 + static_cast<int>(below(225));
     made.vigour = any<Vigour>();
     made.protection = any<Protection>();
+    made.leafDates = leafDates();
     made.limbs.push_back(trunk());
     for (std::size_t limb = 1 + below(12); limb > 0; --limb)
         made.limbs.push_back(limbFrom(made.limbs[below(made.limbs.size())], made.limbs.size()));
@@ -242,12 +279,23 @@ Garden Maker::garden()
 {
     Garden made;
     made.name = text();
-    made.place = {number(-90.0, 90.0), number(-180.0, 180.0), number(-400.0, 5000.0),
-                  chance(0.5) ? "" : "Pacific/Auckland", extras()};
+    made.place = {number(-90.0, 90.0),
+                  number(-180.0, 180.0),
+                  number(-400.0, 5000.0),
+                  chance(0.5) ? "" : "Pacific/Auckland",
+                  {},
+                  extras()};
+    if (chance(0.5))
+        for (int month = 0; month < 12; ++month)
+            made.place.sunshineShare.push_back(number(0.0, 1.0));
+    if (chance(0.5))
+        made.slope = Slope{number(0.0, 1.0), number(0.0, 360.0), extras()};
     made.exposure = any<Exposure>();
     made.designGust_m_s = number(0.0, 60.0);
     for (std::size_t i = below(4); i > 0; --i)
         made.trees.push_back(tree(i));
+    for (std::size_t i = below(4); i > 0; --i)
+        made.neighbours.push_back(neighbour(i));
     for (std::size_t i = below(4); i > 0; --i)
         made.plantings.push_back({id("planting", i), text(), any<PlantingKind>(), "x" + text(),
                                   outline(), number(0.0, 4.0), extras()});

@@ -22,6 +22,7 @@ BEYOND_A_SCHEMA = {
     "doubled-garden-id", "doubled-limb-id", "due-before-the-visit", "leaf-beyond-the-tip",
     "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
     "outline-without-area", "planting-of-a-square-kilometre", "prop-beyond-the-tip", "same-place-twice",
+    "leaf-off-at-leaf-on", "leaf-on-no-such-day", "neighbour-crown-over-its-top",
     "thicker-than-its-parent", "trunk-in-the-air", "two-trunks", "union-off-its-parent",
     # and what Python's reader mends in silence: the last of doubled fields stands
     "doubled-field", "doubled-unknown-field",
