@@ -1,6 +1,7 @@
 #include "app/assess/answers.hpp"
 
 #include "app/assess/quick_study.hpp"
+#include "model/light/shadow.hpp"
 
 namespace app {
 namespace {
@@ -13,7 +14,11 @@ ShadowAnswer shadow(const Ask& ask)
     ShadowAnswer answer{
         model::light::sunPosition(ask.instant, place.latitude_deg, place.longitude_deg), {}};
     for (const auto& tree : ask.garden->trees)
-        answer.byTree.push_back(model::light::shadow(tree, answer.sun));
+        answer.byTree.push_back(
+            model::light::shadow(tree, answer.sun, model::Ground(ask.garden->slope)));
+    for (const auto& neighbour : ask.garden->neighbours)
+        answer.byTree.push_back(
+            model::light::shadow(neighbour, answer.sun, model::Ground(ask.garden->slope)));
     return answer;
 }
 

@@ -15,7 +15,7 @@ QuickAnswer QuickStudy::answer(const Ask& ask)
     if (!species)
         throw std::domain_error("no species called " + tree->species + " in the tables");
     const auto conditions =
-        model::conditionsOn(ask.question.date, *species, garden.place,
+        model::conditionsOn(ask.question.date, *tree, *species, garden.place,
                             ask.question.gust_m_s.value_or(garden.designGust_m_s));
     return {
         load(*tree, *species, {tree->id, tree->species, garden.place, garden.exposure, conditions}),

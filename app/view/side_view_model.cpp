@@ -143,7 +143,8 @@ std::optional<LimbShade> SideViewModel::shade(const std::string& limb) const
 double SideViewModel::leafShare() const
 {
     const auto* species = workspace_.species();
-    return species ? model::light::leafShare(*species, workspace_.garden().place, workspace_.date())
+    return species ? model::light::leafShare(*species, workspace_.garden().place, workspace_.date(),
+                                             workspace_.tree()->leafDates)
                    : 1.0;
 }
 

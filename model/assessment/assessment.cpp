@@ -28,9 +28,9 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
                           const Species& species, const Question& question, double gust_m_s,
                           const std::atomic<bool>* cancel)
 {
-    auto windy = conditionsOn(question.date, species, garden.place, gust_m_s);
+    auto windy = conditionsOn(question.date, tree, species, garden.place, gust_m_s);
     windy.air_C = question.air_C;
-    const auto still = conditionsOn(question.date, species, garden.place, 0.0);
+    const auto still = conditionsOn(question.date, tree, species, garden.place, 0.0);
     TreeAssessment result;
     result.tree = tree.id;
     result.foliation = foliation;
@@ -61,10 +61,10 @@ bool stopped(const std::atomic<bool>* cancel)
 
 } // namespace
 
-load::Conditions conditionsOn(std::chrono::year_month_day date, const Species& species,
-                              const Place& place, double gust_m_s)
+load::Conditions conditionsOn(std::chrono::year_month_day date, const Tree& tree,
+                              const Species& species, const Place& place, double gust_m_s)
 {
-    const double leafShare = light::leafShare(species, place, date);
+    const double leafShare = light::greenShare(species, place, date, tree.leafDates);
     return {.gust_m_s = gust_m_s, .inLeaf = leafShare >= 0.5, .inFruit = leafShare > 0.0};
 }
 

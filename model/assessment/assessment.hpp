@@ -52,9 +52,9 @@ struct Assessment {
     std::vector<light::PlantingSun> sunAfter; ///< after all suggested cuts
 };
 
-/// What loads a tree of this species on a date, at a gust: with half of its leaf or more it counts
+/// What loads a tree on a date, at a gust: with half of its leaf or more it counts
 /// as in leaf, and the crop hangs while there is any.
-[[nodiscard]] load::Conditions conditionsOn(std::chrono::year_month_day date,
+[[nodiscard]] load::Conditions conditionsOn(std::chrono::year_month_day date, const Tree& tree,
                                             const Species& species, const Place& place,
                                             double gust_m_s);
 

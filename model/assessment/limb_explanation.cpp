@@ -16,7 +16,7 @@ LimbExplanation explainLimb(const Garden& garden, const Tables& tables, const Qu
     if (!species)
         throw std::out_of_range("explainLimb: no species '" + found->species + "' in the tables");
     const auto foliation = foliate(*found, *species);
-    auto conditions = conditionsOn(question.date, *species, garden.place,
+    auto conditions = conditionsOn(question.date, *found, *species, garden.place,
                                    question.gust_m_s.value_or(garden.designGust_m_s));
     conditions.air_C = question.air_C;
     const auto& place = garden.place;

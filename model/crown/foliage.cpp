@@ -81,6 +81,21 @@ Foliation foliate(const Tree& sketch, const Species& species)
                   unionVolume_m3(bodies, std::max(kFinestLines_m, finest_m / 8.0)));
 }
 
+Foliation foliate(const Ellipsoid& crown, const Species& species)
+{
+    Foliation result;
+    result.laiEvidence =
+        species.leaf.crownLai ? species.leaf.crownLai->evidence : Evidence::assumed;
+    result.laiSource = species.leaf.crownLai ? species.leaf.crownLai->source : "UTD2016";
+    const double lai = species.leaf.crownLai ? species.leaf.crownLai->value : kMedianCrownLai;
+    result.crownArea_m2 = area_m2(projected(crown, {1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}));
+    result.crownVolume_m3 = volume_m3(crown);
+    result.leafArea_m2 = lai * result.crownArea_m2;
+    result.leafPerSharingVolume_1_m = result.leafArea_m2 / result.crownVolume_m3;
+    result.leafAreaDensity_1_m = result.leafPerSharingVolume_1_m;
+    return result;
+}
+
 double leafArea_m2(const LeafyBody& body, const Foliation& foliation)
 {
     return foliation.leafPerSharingVolume_1_m * sharingVolume_m3(body) * body.density;

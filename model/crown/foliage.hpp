@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/crown/leafy_bodies.hpp"
+#include "model/geometry/ellipsoid.hpp"
 #include "model/species/species.hpp"
 
 #include <string>
@@ -26,6 +27,9 @@ struct Foliation {
 
 /// \param species  blank LAI: the survey median of all species is used and says so.
 [[nodiscard]] Foliation foliate(const Tree& sketch, const Species& species);
+
+/// The same for a crown that is drawn as one body: leaf area density LAI x area on plan / volume.
+[[nodiscard]] Foliation foliate(const Ellipsoid& crown, const Species& species);
 
 /// The crown as seen from above and, where it is largest, from the side.
 struct CrownAreas {

@@ -37,6 +37,33 @@ AimedSheet aimedSheet(const Curtain& sheet, const BeamFrame& frame)
     return aimed;
 }
 
+/// With S the ellipsoid's matrix in the beam's axes, its outline is that of S without depth, and
+/// the middle of a chord follows the depths of S as a mean follows what it is conditioned on.
+AimedEllipsoid aimedCrown(const Ellipsoid& crown, const BeamFrame& frame)
+{
+    AimedEllipsoid aimed;
+    if (!(reach_m(crown) > 0.0))
+        return aimed;
+    const auto across = projected(crown, frame.aside, frame.up);
+    const auto asideDepth = projected(crown, frame.aside, frame.towards);
+    const auto upDepth = projected(crown, frame.up, frame.towards);
+    const double det = across.xx * across.yy - across.xy * across.xy;
+    const double perAside = (across.yy * asideDepth.xy - across.xy * upDepth.xy) / det;
+    const double perUp = (across.xx * upDepth.xy - across.xy * asideDepth.xy) / det;
+    const double rest = upDepth.yy - perAside * asideDepth.xy - perUp * upDepth.xy;
+    const auto f = [](double value) { return static_cast<float>(value); };
+    aimed.aside = f(dot(frame.aside, crown.middle_m));
+    aimed.up = f(dot(frame.up, crown.middle_m));
+    aimed.depth = f(dot(frame.towards, crown.middle_m));
+    aimed.depthPerAside = f(perAside);
+    aimed.depthPerUp = f(perUp);
+    aimed.xx = f(across.yy / det);
+    aimed.xy = f(-across.xy / det);
+    aimed.yy = f(across.xx / det);
+    aimed.half = f(std::sqrt(std::max(0.0, rest)));
+    return aimed;
+}
+
 void widen(EightWindows& windows, const EightWindows& by)
 {
     for (std::size_t i = 0; i < kLanes; ++i) {
@@ -85,6 +112,11 @@ void TreeBeam::aim(const BeamFrame& frame)
 void TreeBeam::aimEight(Eight& eight)
 {
     eight.turn = turn_;
+    if (eight.whole) {
+        for (std::size_t i = eight.firstCrown; i < eight.firstCrown + kLanes; ++i)
+            aimedCrowns_[i] = aimedCrown(crowns_[i], frame_);
+        return;
+    }
     const std::size_t first = eight.firstEdges;
     work_.aimCapsules(edges_[first], axes_, aimed_[first]);
     if (!eight.hangs)
@@ -102,11 +134,23 @@ void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
     found.begin();
     std::size_t plain = 0;
     std::size_t hanging = 0;
+    wholes_.clear();
+    wholeCrowns_.clear();
     nested_.forEachMet(work_, pack.window, [&](std::size_t index) {
         Eight& eight = eights_[index];
         if (eight.turn != turn_)
             aimEight(eight);
         const AimedCapsules& edges = aimed_[eight.firstEdges];
+        if (eight.whole) {
+            for (std::uint32_t lane = 0; lane < kLanes; ++lane) {
+                const auto& crown = aimedCrowns_[eight.firstCrown + lane];
+                if (crown.half == kNothing)
+                    continue;
+                wholes_.push_back({&edges, lane});
+                wholeCrowns_.push_back(&crown);
+            }
+            return;
+        }
         if (!eight.hangs) {
             plain += work_.candidates(edges, pack.window, &candidates_[plain]);
             return;
@@ -116,11 +160,13 @@ void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
         for (std::size_t i = before; i < hanging; ++i)
             curtainSheets_[i] = &aimedSheets_[eight.firstSheet + curtains_[i].lane];
     });
-    CrossingRows rows = found.open(plain + hanging);
+    CrossingRows rows = found.open(plain + hanging + wholes_.size());
     if (plain > 0)
         work_.crossCapsules(candidates_.data(), plain, pack, rows);
     if (hanging > 0)
         work_.crossCurtains(curtains_.data(), curtainSheets_.data(), hanging, pack, rows);
+    if (!wholes_.empty())
+        work_.crossEllipsoids(wholes_.data(), wholeCrowns_.data(), wholes_.size(), pack, rows);
     found.close(rows);
 }
 

@@ -86,15 +86,18 @@ private:
         std::size_t limb{}; ///< index into Tree::limbs
         bool hangs{};
     };
-    /// Eight neighbours, all with hanging shoots or all without.
+    /// Eight neighbours, all with hanging shoots or all without, or all whole crowns.
     struct Eight {
         std::size_t firstEdges{}; ///< into edges_ and aimed_: one block, or four if they hang
         std::size_t firstSheet{};
         bool hangs{};
+        bool whole{}; ///< crowns drawn as one body, from crowns_[firstCrown] on
+        std::size_t firstCrown{};
         unsigned turn{}; ///< the turn_ at which it was last aimed
     };
     void addInEights(std::span<const Solid> solids, std::vector<Box>& boxes);
     void addEight(std::span<const Solid> solids);
+    void addCrowns(std::span<const CrownBody> crowns, Vec3 origin, std::vector<Box>& boxes);
     void aimEight(Eight& eight);
 
     const LaneWork& work_;
@@ -105,12 +108,16 @@ private:
     std::vector<AimedCapsules> aimed_;
     std::vector<Curtain> sheets_; ///< eight for each Eight that hangs
     std::vector<AimedSheet> aimedSheets_;
+    std::vector<Ellipsoid> crowns_; ///< eight for each Eight of whole crowns, from the origin
+    std::vector<AimedEllipsoid> aimedCrowns_;
     NestedBoxes nested_; ///< around eights
     BeamFrame frame_;
     BeamAxes axes_;
     std::vector<Candidate> candidates_;
     std::vector<Candidate> curtains_;
     std::vector<const AimedSheet*> curtainSheets_;
+    std::vector<Candidate> wholes_;
+    std::vector<const AimedEllipsoid*> wholeCrowns_;
     Window window_;
     unsigned turn_{};
 };

@@ -2,6 +2,7 @@
 #include "model/light/neighbours.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace model::light {
 namespace {
@@ -18,6 +19,14 @@ Box boxAround(const Curtain& curtain)
     const auto y = around(&Vec3::y, 0.0);
     const auto z = around(&Vec3::z, curtain.hang_m);
     return {{x.first, y.first, z.first}, {x.second, y.second, z.second}};
+}
+
+Box boxAround(const Ellipsoid& crown)
+{
+    const Vec3 half{std::hypot(crown.a.x, crown.b.x, crown.c.x),
+                    std::hypot(crown.a.y, crown.b.y, crown.c.y),
+                    std::hypot(crown.a.z, crown.b.z, crown.c.z)};
+    return {crown.middle_m - half, crown.middle_m + half};
 }
 
 Box united(const Box& a, const Box& b)
@@ -56,6 +65,8 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
             .push_back({body.solid, static_cast<float>(body.density), body.limb, hangs});
         densities_.push_back(static_cast<float>(body.density));
     }
+    for (const auto& body : canopy.crowns)
+        densities_.push_back(static_cast<float>(body.density));
     for (const auto& body : canopy.wood)
         wood.push_back({body.solid, 0.0F, body.limb, false});
     std::ranges::sort(densities_);
@@ -69,6 +80,11 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
         }
         addInEights(*solids, boxes);
     }
+    for (std::size_t first = 0; first < canopy.crowns.size(); first += kLanes)
+        addCrowns(
+            std::span(canopy.crowns).subspan(first, std::min(kLanes, canopy.crowns.size() - first)),
+            origin, boxes);
+    aimedCrowns_.resize(crowns_.size());
     aimedSheets_.resize(sheets_.size());
     // Room for a whole eight more, for those that are not met are written too.
     candidates_.resize(limbs_.size() + kLanes);
@@ -101,7 +117,7 @@ void TreeBeam::addInEights(std::span<const Solid> solids, std::vector<Box>& boxe
 void TreeBeam::addEight(std::span<const Solid> solids)
 {
     const bool hangs = solids.front().hangs;
-    eights_.push_back({edges_.size(), sheets_.size(), hangs, 0});
+    eights_.push_back({edges_.size(), sheets_.size(), hangs, false, 0, 0});
     EightCapsules none;
     none.radius = allLanes(kNothing);
     const std::size_t first = edges_.size();
@@ -132,6 +148,27 @@ void TreeBeam::numberLimbs(std::span<const std::size_t> numbers)
         if (limbs_[body] < numbers.size())
             aimed_[eights_[body / kLanes].firstEdges].limbs[body % kLanes] =
                 static_cast<std::int32_t>(numbers[limbs_[body]]);
+}
+
+void TreeBeam::addCrowns(std::span<const CrownBody> crowns, Vec3 origin, std::vector<Box>& boxes)
+{
+    // Crowns are no capsules: of the block of these only the names are used.
+    eights_.push_back({edges_.size(), 0, false, true, crowns_.size(), 0});
+    edges_.emplace_back().radius = allLanes(kNothing);
+    auto& names = aimed_.emplace_back();
+    for (std::size_t lane = 0; lane < kLanes; ++lane) {
+        const bool there = lane < crowns.size();
+        limbs_.push_back(0);
+        names.density[lane] = there ? static_cast<float>(crowns[lane].density) : 0.0F;
+        crowns_.push_back(there ? crowns[lane].solid : Ellipsoid{});
+        if (!there)
+            continue;
+        crowns_.back().middle_m += -1.0 * origin;
+        const Box box = boxAround(crowns_.back());
+        if (lane == 0)
+            boxes.push_back(box);
+        boxes.back() = united(boxes.back(), box);
+    }
 }
 
 } // namespace model::light

@@ -40,6 +40,8 @@ Ball ballAround(const Canopy& canopy)
     const auto each = [&](const auto& visit) {
         for (const auto& body : canopy.leaves)
             visit(body.bounds);
+        for (const auto& body : canopy.crowns)
+            visit(body.bounds);
         for (const auto& body : canopy.wood)
             visit(body.bounds);
     };
@@ -79,6 +81,17 @@ double twigExtinction(const Foliation& foliation, const Species& species)
     // The ball with this crown's mean upright chord: volume over shadow is 4 r / 3.
     const double radius_m = 0.75 * foliation.crownVolume_m3 / foliation.crownArea_m2;
     return extinctionRadius(bare) / radius_m;
+}
+
+/// What a tree's leaves are like, whatever its bodies.
+void finish(Canopy& canopy, const Foliation& foliation, const Species& species, double leafShare)
+{
+    canopy.leafAreaDensity_1_m = foliation.leafAreaDensity_1_m;
+    canopy.twigExtinction_1_m = twigExtinction(foliation, species);
+    canopy.leafAngleX = species.leaf.leafAngleX ? species.leaf.leafAngleX->value : kUsualLeafAngleX;
+    canopy.clumping = kClumping;
+    canopy.leafShare = leafShare;
+    canopy.bounds = ballAround(canopy);
 }
 
 /// Total length of stretches in order of `from` whose density is at least `least`.
@@ -135,9 +148,9 @@ double extinctionRadius(double meanTransmittance)
 }
 
 Canopy canopy(const Tree& tree, const Foliation& foliation, const Species& species,
-              double leafShare)
+              double leafShare, const Ground& ground)
 {
-    const Vec3 base{tree.position_m.x, tree.position_m.y, 0.0};
+    const Vec3 base = ground.at(tree.position_m);
     Canopy result;
     for (const auto& body : leafyBodies(tree)) {
         const Curtain solid = moved(body.solid, base);
@@ -148,12 +161,31 @@ Canopy canopy(const Tree& tree, const Foliation& foliation, const Species& speci
             const Curtain solid = moved(piece, base);
             result.wood.push_back({solid, limb, ballAround(solid)});
         }
-    result.leafAreaDensity_1_m = foliation.leafAreaDensity_1_m;
-    result.twigExtinction_1_m = twigExtinction(foliation, species);
-    result.leafAngleX = species.leaf.leafAngleX ? species.leaf.leafAngleX->value : kUsualLeafAngleX;
-    result.clumping = kClumping;
-    result.leafShare = leafShare;
-    result.bounds = ballAround(result);
+    finish(result, foliation, species, leafShare);
+    return result;
+}
+
+Ellipsoid crownOf(const Neighbour& neighbour, const Ground& ground)
+{
+    const double up_m = (neighbour.height_m - neighbour.crownBase_m) / 2.0;
+    return uprightEllipsoid(ground.at(neighbour.position_m, neighbour.crownBase_m + up_m),
+                            neighbour.bearing_deg, neighbour.spread_m / 2.0,
+                            neighbour.across_m.value_or(neighbour.spread_m) / 2.0, up_m);
+}
+
+Canopy canopy(const Neighbour& neighbour, const Species& species, double leafShare,
+              const Ground& ground)
+{
+    const Ellipsoid crown = crownOf(neighbour, ground);
+    Canopy result;
+    result.crowns.push_back(
+        {crown, relativeDensity(neighbour.density), {crown.middle_m, reach_m(crown)}});
+    if (neighbour.stemDiameter_m) {
+        const Curtain stem{ground.at(neighbour.position_m), crown.middle_m,
+                           *neighbour.stemDiameter_m / 2.0, 0.0};
+        result.wood.push_back({stem, 0, ballAround(stem)});
+    }
+    finish(result, foliate(crown, species), species, leafShare);
     return result;
 }
 
@@ -175,6 +207,10 @@ std::optional<double> leafyPath_m(const Canopy& canopy, Vec3 from, Vec3 directio
     thread_local std::vector<LeafyStretch> stretches; // kept, since most rays need a few entries
     stretches.clear();
     for (const auto& body : canopy.leaves)
+        if (reaches(body.bounds, from, direction))
+            if (const auto inside = chord(body.solid, from, direction))
+                stretches.push_back({inside->from, inside->to, body.density});
+    for (const auto& body : canopy.crowns)
         if (reaches(body.bounds, from, direction))
             if (const auto inside = chord(body.solid, from, direction))
                 stretches.push_back({inside->from, inside->to, body.density});

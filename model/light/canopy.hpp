@@ -1,8 +1,11 @@
 #pragma once
 
 #include "model/crown/foliage.hpp"
+#include "model/garden/ground.hpp"
+#include "model/garden/neighbour.hpp"
 #include "model/garden/tree.hpp"
 #include "model/geometry/curtain.hpp"
+#include "model/geometry/ellipsoid.hpp"
 #include "model/species/species.hpp"
 
 #include <optional>
@@ -24,6 +27,13 @@ struct LeafBody {
     Ball bounds;
 };
 
+/// Leaves of a whole crown that is drawn as one body, garden frame.
+struct CrownBody {
+    Ellipsoid solid;
+    double density{1.0}; ///< as LeafBody's
+    Ball bounds;
+};
+
 /// A stretch of trunk or limb, garden frame: opaque.
 struct WoodBody {
     Curtain solid;
@@ -34,6 +44,7 @@ struct WoodBody {
 /// One tree as light meets it. Built once and then asked for many rays.
 struct Canopy {
     std::vector<LeafBody> leaves;
+    std::vector<CrownBody> crowns;
     std::vector<WoodBody> wood;
     double leafAreaDensity_1_m{}; ///< one-sided leaf area per volume of crown, in full leaf
     double twigExtinction_1_m{};  ///< of shoots too fine to draw, all year round
@@ -45,8 +56,16 @@ struct Canopy {
 
 /// \param tree       may have been cut since `foliation` was worked out for the sketch
 /// \param leafShare  of full leaf on the day, 0..1
+/// \param ground     that it stands on
 [[nodiscard]] Canopy canopy(const Tree& tree, const Foliation& foliation, const Species& species,
-                            double leafShare);
+                            double leafShare, const Ground& ground = {});
+
+/// A tree known as a stem and one crown: leaf of its species over the crown's ellipsoid (L13).
+[[nodiscard]] Canopy canopy(const Neighbour& neighbour, const Species& species, double leafShare,
+                            const Ground& ground = {});
+
+/// Its crown, garden frame.
+[[nodiscard]] Ellipsoid crownOf(const Neighbour& neighbour, const Ground& ground = {});
 
 /// Share of the beam lost per metre of crown of medium density, in one direction (L12).
 [[nodiscard]] double extinction_1_m(const Canopy& canopy, Vec3 direction);

@@ -41,9 +41,10 @@ void takeMeans(PlantingSun& sum)
     }
 }
 
-PlantingSun sunOn(const Planting& planting, const Scene& scene, const std::vector<SunStep>& path)
+PlantingSun sunOn(const Planting& planting, const Ground& ground, const Scene& scene,
+                  const std::vector<SunStep>& path)
 {
-    const auto surface = levelSurface(planting);
+    const auto surface = levelSurface(planting, ground);
     PlantingSun sum;
     sum.planting = planting.id;
     sum.trees.resize(scene.trees.size());
@@ -51,11 +52,11 @@ PlantingSun sunOn(const Planting& planting, const Scene& scene, const std::vecto
     for (const Vec3 point : surface.points_m)
         sum.points_m.push_back(plan(point));
     const Vec3 origin = surface.points_m.front();
-    const auto packs = receivers(surface.points_m, origin);
+    const auto packs = receivers(surface.points_m, origin, surface.planting);
     SceneBeam beam(scene, origin);
     PackLight light;
     for (const auto& step : path) {
-        if (!step.shines)
+        if (!step.shines || facing(surface, step.towards) <= 0.0)
             continue;
         sum.openSky_h += step.hours;
         beam.aim(step.towards);
@@ -88,11 +89,14 @@ std::vector<PlantingSun> plantingSun(const Garden& garden, std::span<const Folia
 {
     const auto lit = scene(garden, foliations, tables, date);
     const auto path = sunPath(garden.place, date, kStep);
+    const Ground ground(garden.slope);
     std::vector<PlantingSun> result;
     for (const auto& planting : garden.plantings) {
-        result.push_back(sunOn(planting, lit, path));
+        result.push_back(sunOn(planting, ground, lit, path));
         for (std::size_t i = 0; i < garden.trees.size(); ++i)
             result.back().trees[i].tree = garden.trees[i].id;
+        for (std::size_t i = 0; i < garden.neighbours.size(); ++i)
+            result.back().trees[garden.trees.size() + i].tree = garden.neighbours[i].id;
     }
     return result;
 }

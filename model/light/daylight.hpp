@@ -51,12 +51,18 @@ struct PlantingSun {
 /// One for each tree, in order, of the trees as they stand. Costs milliseconds a tree: keep it.
 [[nodiscard]] std::vector<Foliation> foliations(const Garden& garden, const Tables& tables);
 
-/// The outline that one tree's crown and stem throw on level ground at an instant, garden frame;
-/// empty when the sun is down (below 2 degrees, where shadows have no useful end).
-[[nodiscard]] Region shadow(const Tree& tree, const SunPosition& sun);
+/// The outline that one tree's crown and stem throw on the ground at an instant, on plan, garden
+/// frame; empty when the sun is down (below 2 degrees, where shadows have no useful end).
+[[nodiscard]] Region shadow(const Tree& tree, const SunPosition& sun, const Ground& ground = {});
 
-/// Share of leaf on the tree on a date (0 bare .. 1 full), by habit, latitude and altitude.
+/// Share of living leaf on the tree on a date (0 bare .. 1 full), as leafShare() but without dead
+/// leaves that are held over winter.
+[[nodiscard]] double greenShare(const Species& species, const Place& place,
+                                std::chrono::year_month_day date, const LeafDates& seen = {});
+
+/// Share of leaf on the tree on a date (0 bare .. 1 full), by habit, latitude and altitude, or by
+/// the dates that the gardener has seen.
 [[nodiscard]] double leafShare(const Species& species, const Place& place,
-                               std::chrono::year_month_day date);
+                               std::chrono::year_month_day date, const LeafDates& seen = {});
 
 } // namespace model::light

@@ -70,6 +70,15 @@ struct AimedSheet {
     bool edgeOn{true}; ///< the ray runs in the sheet, or there is none
 };
 
+/// A crown that is drawn as one body, as the beam sees it: an ellipse, and over each of its points
+/// how deep the middle of the chord lies and how long it is.
+struct AimedEllipsoid {
+    float aside{}, up{}, depth{};        ///< of its middle
+    float depthPerAside{}, depthPerUp{}; ///< of a chord's middle, off the ellipsoid's own
+    float xx{}, xy{}, yy{};              ///< met where xx x^2 + 2 xy x y + yy y^2 < 1
+    float half{kNothing};                ///< half the chord through the middle; kNothing: no body
+};
+
 /// Where eight rays are inside bodies, one body for each ray, metres from the receiver. A lane
 /// with from == to == kMissed holds nothing.
 struct Crossing {

@@ -281,5 +281,27 @@ void crossCurtains(const Candidate* candidates, const AimedSheet* const* sheets,
     rows = open;
 }
 
+void crossEllipsoids(const Candidate* candidates, const AimedEllipsoid* const* crowns,
+                     std::size_t count, const AimedPack& pack, CrossingRows& rows)
+{
+    const Rays rays = raysOf(pack);
+    CrossingRows open = rows;
+    OpenRow row = loadRow(*open.last);
+    for (std::size_t i = 0; i < count; ++i) {
+        const AimedEllipsoid& crown = *crowns[i];
+        const Real aside = rays.aside - crown.aside;
+        const Real up = rays.up - crown.up;
+        const Real room =
+            1.0F - aside * (crown.xx * aside + 2.0F * crown.xy * up) - crown.yy * up * up;
+        const Truth met = room > 0.0F;
+        const Real middle = crown.depth + crown.depthPerAside * aside + crown.depthPerUp * up;
+        const Real half = crown.half * eight::root(room);
+        const Slice slice{met ? middle - half : eight::all(kMissed),
+                          met ? middle + half : eight::all(-kMissed)};
+        addAhead(slice, rays.depth, candidates[i], row, open);
+    }
+    rows = open;
+}
+
 } // namespace
 } // namespace model::light

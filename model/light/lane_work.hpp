@@ -59,6 +59,9 @@ struct LaneWork {
     /// the first has the whole curtain's windows. `sheets`: one for each candidate.
     void (*crossCurtains)(const Candidate* candidates, const AimedSheet* const* sheets,
                           std::size_t count, const AimedPack& pack, CrossingRows& rows);
+    /// The same of crowns drawn as one body. `crowns`: one for each candidate.
+    void (*crossEllipsoids)(const Candidate* candidates, const AimedEllipsoid* const* crowns,
+                            std::size_t count, const AimedPack& pack, CrossingRows& rows);
     /// Metres of crown weighted by density, and 1 for each ray that meets wood, else 0.
     void (*pathAndWood)(const Rows& rows, Lanes& path, Lanes& wood);
     /// Share of light let through by the tree without a limb, and by that limb alone.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/garden/place.hpp"
+#include "model/garden/tree.hpp"
 
 #include <chrono>
 
@@ -16,6 +17,9 @@ struct LeafSeason {
 /// Hopkins 1919: spring comes 4 days later for each degree towards the pole, each 5 degrees of
 /// longitude east (North America only) and each 400 ft up; autumn earlier by the same (L14).
 [[nodiscard]] LeafSeason leafSeason(const Place& place);
+/// The same with what the gardener has seen of the tree in its place. Fall may come before burst:
+/// then the tree is in leaf over the turn of the year.
+[[nodiscard]] LeafSeason leafSeason(const Place& place, const LeafDates& seen);
 
 /// Day 1 .. 366 of the year as the northern hemisphere counts it: half a year later south of the
 /// equator.

@@ -29,32 +29,28 @@ DayEnergy clearDay(std::span<const SunStep> path)
 LightStudy::LightStudy(const Garden& garden, std::span<const Foliation> foliations,
                        const Tables& tables, std::size_t tree, std::vector<Surface> surfaces,
                        const StudyQuestion& question)
-    : tree_(tree), foliation_(foliations[tree]),
+    : tree_(tree), ground_(garden.slope), foliation_(foliations[tree]),
       species_(findSpecies(tables, garden.trees.at(tree).species)), surfaces_(std::move(surfaces))
 {
     if (question.days.empty())
         throw std::domain_error("LightStudy: no days to look at");
     auto others = scene(garden, foliations, tables, question.days.front().date);
-    std::vector<std::vector<double>> leafShares;
-    for (const auto& day : question.days) {
-        leafShares.emplace_back();
-        for (const auto& one : garden.trees)
-            leafShares.back().push_back(
-                leafShare(*findSpecies(tables, one.species), garden.place, day.date));
-    }
+    std::vector<std::vector<double>> shares;
+    for (const auto& day : question.days)
+        shares.push_back(leafShares(garden, tables, day.date));
     for (const auto& surface : surfaces_)
         origin_ += (1.0 / static_cast<double>(surfaces_.size())) * surface.points_m.front();
     for (const auto& surface : surfaces_)
-        receivers_.push_back(receivers(surface.points_m, origin_));
-    addSun(garden.place, question, leafShares);
-    addSky(question, leafShares);
+        receivers_.push_back(receivers(surface.points_m, origin_, surface.planting));
+    addSun(garden.place, question, shares);
+    addSky(question, shares);
     others.trees[tree].leaves.clear();
     others.trees[tree].wood.clear();
     traceOthers(std::move(others));
 }
 
 void LightStudy::addSun(const Place& place, const StudyQuestion& question,
-                        std::span<const std::vector<double>> leafShares)
+                        std::span<const std::vector<double>> shares)
 {
     for (std::size_t d = 0; d < question.days.size(); ++d) {
         const auto& [date, weight] = question.days[d];
@@ -74,25 +70,23 @@ void LightStudy::addSun(const Place& place, const StudyQuestion& question,
             const bool sunOnly = question.skyDirections == 0;
             if (sunOnly && !step.shines)
                 continue;
-            rays_.push_back(
-                {step.towards, leafShares[d][tree_], sun_h, sunOnly ? 0.0 : facing_mol});
-            rayLeafShares_.push_back(leafShares[d]);
+            rays_.push_back({step.towards, shares[d][tree_], sun_h, sunOnly ? 0.0 : facing_mol});
+            rayLeafShares_.push_back(shares[d]);
         }
     }
 }
 
-void LightStudy::addSky(const StudyQuestion& question,
-                        std::span<const std::vector<double>> leafShares)
+void LightStudy::addSky(const StudyQuestion& question, std::span<const std::vector<double>> shares)
 {
     std::map<std::vector<double>, double> energy; // by leaf of all trees: traced once for each
     for (std::size_t d = 0; d < question.days.size(); ++d)
-        energy[leafShares[d]] += question.days[d].weight * diffuse_MJ_m2_[d];
+        energy[shares[d]] += question.days[d].weight * diffuse_MJ_m2_[d];
     const auto directions = skyDirections(question.skyDirections);
-    for (const auto& [shares, diffuse_MJ_m2] : energy)
+    for (const auto& [leaf, diffuse_MJ_m2] : energy)
         for (const Vec3 towards : directions) {
             const double facing = skyShare(towards, towards, question.skyDirections);
-            rays_.push_back({towards, shares[tree_], 0.0, kMolPerMJ * diffuse_MJ_m2 * facing});
-            rayLeafShares_.push_back(shares);
+            rays_.push_back({towards, leaf[tree_], 0.0, kMolPerMJ * diffuse_MJ_m2 * facing});
+            rayLeafShares_.push_back(leaf);
         }
 }
 
@@ -117,20 +111,20 @@ void LightStudy::traceOthers(Scene others)
 
 DayLight LightStudy::worth(const Ray& ray, const Surface& surface) const
 {
-    const double facing = dot(ray.towards, surface.normal);
-    if (facing <= 0.0)
+    const double cosine = facing(surface, ray.towards);
+    if (cosine <= 0.0)
         return {};
-    return {ray.sun_h, ray.facing_mol * facing};
+    return {ray.sun_h, ray.facing_mol * cosine};
 }
 
-std::vector<SurfaceDay> LightStudy::sum(const Tree* tree) const
+std::vector<SurfaceDay> LightStudy::sum(const Tree* tree, const Foliation& foliation) const
 {
     std::vector<SurfaceDay> result;
     for (const auto& surface : surfaces_)
         result.push_back({{}, std::vector<DayLight>(surface.points_m.size())});
     Scene alone;
     if (tree != nullptr)
-        alone.trees.push_back(canopy(*tree, foliation_, *species_, 1.0));
+        alone.trees.push_back(canopy(*tree, foliation, *species_, 1.0, ground_));
     SceneBeam beam(alone, origin_);
     PackLight light;
     std::size_t next = 0;
@@ -168,16 +162,22 @@ std::vector<SurfaceDay> LightStudy::sum(const Tree* tree) const
 
 std::vector<SurfaceDay> LightStudy::with(const Tree& tree) const
 {
-    return sum(&tree);
+    return sum(&tree, foliation_);
+}
+
+std::vector<SurfaceDay> LightStudy::with(const Tree& tree, const Foliation& foliation) const
+{
+    return sum(&tree, foliation);
 }
 
 std::vector<SurfaceDay> LightStudy::without() const
 {
-    return sum(nullptr);
+    return sum(nullptr, foliation_);
 }
 
 std::vector<CutGain> cutGains(const LightStudy& study, const Foliation& foliation,
-                              const Tree& before, std::span<const Tree> after)
+                              const Tree& before, std::span<const Tree> after,
+                              const std::atomic<bool>* cancel)
 {
     const auto leaf = [&foliation](const Tree& tree) {
         double sum = 0.0;
@@ -189,6 +189,8 @@ std::vector<CutGain> cutGains(const LightStudy& study, const Foliation& foliatio
     const double whole = leaf(before);
     std::vector<CutGain> gains;
     for (std::size_t c = 0; c < after.size(); ++c) {
+        if (cancel != nullptr && cancel->load(std::memory_order_relaxed))
+            break;
         const auto light = study.with(after[c]);
         const double share = whole > 0.0 ? 1.0 - leaf(after[c]) / whole : 0.0;
         for (std::size_t s = 0; s < light.size(); ++s) {
@@ -196,7 +198,8 @@ std::vector<CutGain> cutGains(const LightStudy& study, const Foliation& foliatio
                                   light[s].mean.dli_mol - standing[s].mean.dli_mol};
             // A bare limb costs no leaf: its hour of sun is the cheapest there is.
             const double percent = std::max(100.0 * share, 1e-6);
-            gains.push_back({c, s, gained, share, gained.sun_h / percent});
+            gains.push_back(
+                {c, s, gained, share, gained.sun_h / percent, gained.dli_mol / percent});
         }
     }
     std::ranges::stable_sort(gains, std::ranges::greater{}, &CutGain::sunPerPercent_h);

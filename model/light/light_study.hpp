@@ -7,6 +7,7 @@
 #include "model/light/weather.hpp"
 #include "model/light/year_light.hpp"
 
+#include <atomic>
 #include <chrono>
 #include <span>
 #include <vector>
@@ -39,6 +40,8 @@ public:
 
     /// The light if the tree looked like this. Leaf per volume stays that of the sketch.
     [[nodiscard]] std::vector<SurfaceDay> with(const Tree& tree) const;
+    /// The same for a tree that was drawn anew, with the leaf of the new sketch.
+    [[nodiscard]] std::vector<SurfaceDay> with(const Tree& tree, const Foliation& foliation) const;
     /// The light if the tree were away.
     [[nodiscard]] std::vector<SurfaceDay> without() const;
 
@@ -54,12 +57,13 @@ private:
     };
     [[nodiscard]] DayLight worth(const Ray& ray, const Surface& surface) const;
     void addSun(const Place& place, const StudyQuestion& question,
-                std::span<const std::vector<double>> leafShares);
-    void addSky(const StudyQuestion& question, std::span<const std::vector<double>> leafShares);
+                std::span<const std::vector<double>> shares);
+    void addSky(const StudyQuestion& question, std::span<const std::vector<double>> shares);
     void traceOthers(Scene others);
-    [[nodiscard]] std::vector<SurfaceDay> sum(const Tree* tree) const;
+    [[nodiscard]] std::vector<SurfaceDay> sum(const Tree* tree, const Foliation& foliation) const;
 
     std::size_t tree_;
+    Ground ground_;
     Foliation foliation_;
     const Species* species_;
     std::vector<Surface> surfaces_;
@@ -79,12 +83,15 @@ struct CutGain {
     double leafShare{};       ///< of the tree's leaf that the cut takes
     double sunPerPercent_h{}; ///< sun hours a day per percent of leaf; the price of an hour, upside
                               ///< down
+    double dliPerPercent_mol{}; ///< the same of the daily light integral
 };
 
 /// What each of several cuts would bring, the cheapest hour of sun first.
 /// \param before  the tree as it stands
 /// \param after   the tree after each cut (advice/prune.hpp)
+/// \param cancel  looked at between cuts; set: those that were done
 [[nodiscard]] std::vector<CutGain> cutGains(const LightStudy& study, const Foliation& foliation,
-                                            const Tree& before, std::span<const Tree> after);
+                                            const Tree& before, std::span<const Tree> after,
+                                            const std::atomic<bool>* cancel = nullptr);
 
 } // namespace model::light

@@ -42,26 +42,48 @@ bool inside(const Polygon& outline, Point2 p)
     return odd;
 }
 
+Prism upright(const Polygon& outline_m, double height_m, const Ground& ground)
+{
+    Point2 low = outline_m.front();
+    Point2 high = low;
+    Prism result;
+    result.base_m = ground.height_m(low);
+    for (const auto corner : outline_m) {
+        low = {std::min(low.x, corner.x), std::min(low.y, corner.y)};
+        high = {std::max(high.x, corner.x), std::max(high.y, corner.y)};
+        result.base_m = std::min(result.base_m, ground.height_m(corner));
+    }
+    result.outline_m = outline_m;
+    result.middle_m = 0.5 * (low + high);
+    result.reach_m = norm(high - low) / 2.0;
+    result.top_m = ground.height_m(result.middle_m) + height_m;
+    return result;
+}
+
 } // namespace
 
-std::optional<Prism> prism(const Structure& structure)
+std::optional<Prism> prism(const Structure& structure, const Ground& ground)
 {
     if (structure.kind == StructureKind::pond || !(structure.height_m > 0.0))
         return std::nullopt;
-    Point2 low = structure.outline_m.front();
-    Point2 high = low;
-    for (const auto corner : structure.outline_m) {
-        low = {std::min(low.x, corner.x), std::min(low.y, corner.y)};
-        high = {std::max(high.x, corner.x), std::max(high.y, corner.y)};
-    }
-    const double through = structure.kind == StructureKind::glasshouse ? kGlass : 0.0;
-    return Prism{structure.outline_m, structure.height_m, through, 0.5 * (low + high),
-                 norm(high - low) / 2.0};
+    Prism result = upright(structure.outline_m, structure.height_m, ground);
+    result.transmittance = structure.kind == StructureKind::glasshouse ? kGlass : 0.0;
+    return result;
+}
+
+std::optional<Prism> prism(const Planting& planting, const Ground& ground)
+{
+    const bool woody = planting.kind == PlantingKind::hedge || planting.kind == PlantingKind::shrub;
+    if (!woody || !(planting.height_m > 0.0))
+        return std::nullopt;
+    Prism result = upright(planting.outline_m, planting.height_m, ground);
+    result.planting = planting.id;
+    return result;
 }
 
 double transmittance(const Prism& prism, Vec3 from, Vec3 direction)
 {
-    const double rise = prism.height_m - from.z;
+    const double rise = prism.top_m - from.z;
     if (rise <= 0.0 || direction.z <= 0.0)
         return 1.0;
     const Point2 start = plan(from);

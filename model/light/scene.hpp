@@ -14,7 +14,7 @@ namespace model::light {
 
 /// A garden as light meets it on one day.
 struct Scene {
-    std::vector<Canopy> trees; ///< in Garden::trees order
+    std::vector<Canopy> trees; ///< in Garden::trees order, then Garden::neighbours
     std::vector<Prism> structures;
 };
 
@@ -22,5 +22,10 @@ struct Scene {
 /// \throws std::domain_error  on a species that the tables don't hold (unknownNames() finds it)
 [[nodiscard]] Scene scene(const Garden& garden, std::span<const Foliation> foliations,
                           const Tables& tables, std::chrono::year_month_day date);
+
+/// Share of leaf on each of the scene's trees on a date.
+/// \throws std::domain_error  on a species that the tables don't hold
+[[nodiscard]] std::vector<double> leafShares(const Garden& garden, const Tables& tables,
+                                             std::chrono::year_month_day date);
 
 } // namespace model::light

@@ -36,9 +36,9 @@ Box boxAround(const Ball& ball, Vec3 origin)
 
 } // namespace
 
-Receivers receivers(std::span<const Vec3> points, Vec3 origin)
+Receivers receivers(std::span<const Vec3> points, Vec3 origin, std::string planting)
 {
-    Receivers result{packed(points, origin), {}, {}};
+    Receivers result{packed(points, origin), {}, {}, std::move(planting)};
     for (const Vec3 point : points)
         result.bounds.middle_m += (1.0 / static_cast<double>(points.size())) * point;
     for (const Vec3 point : points)
@@ -126,10 +126,12 @@ void SceneBeam::turnToStructures(const Receivers& receivers)
 {
     nearStructures_.clear();
     for (const auto& prism : scene_.structures) {
-        const Vec3 ahead = Vec3{prism.middle_m.x, prism.middle_m.y, prism.height_m / 2.0} -
+        if (!prism.planting.empty() && prism.planting == receivers.planting)
+            continue;
+        const double half_m = (prism.top_m - prism.base_m) / 2.0;
+        const Vec3 ahead = Vec3{prism.middle_m.x, prism.middle_m.y, prism.base_m + half_m} -
                            receivers.bounds.middle_m;
-        const double reach =
-            std::hypot(prism.reach_m, prism.height_m / 2.0) + receivers.bounds.radius_m;
+        const double reach = std::hypot(prism.reach_m, half_m) + receivers.bounds.radius_m;
         const double depth = dot(ahead, frame_.towards);
         if (depth >= -reach && dot(ahead, ahead) - depth * depth <= reach * reach)
             nearStructures_.push_back(&prism);

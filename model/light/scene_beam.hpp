@@ -3,6 +3,7 @@
 #include "model/light/beam.hpp"
 #include "model/light/scene.hpp"
 
+#include <string>
 #include <vector>
 
 namespace model::light {
@@ -28,8 +29,10 @@ struct Receivers {
     std::vector<Pack> packs;
     Ball bounds;                       ///< garden frame
     std::vector<EightBoxes> packBoxes; ///< around the packs, from their origin
+    std::string planting;              ///< id of the planting that they lie on; empty: none
 };
-[[nodiscard]] Receivers receivers(std::span<const Vec3> points, Vec3 origin);
+[[nodiscard]] Receivers receivers(std::span<const Vec3> points, Vec3 origin,
+                                  std::string planting = {});
 
 /// A scene made ready for packs of parallel rays. Trees are turned to the light only when a ray
 /// may meet them. Keeps a reference to `scene`.

@@ -28,13 +28,31 @@ bool inNorthAmerica(const Place& place)
     return place.latitude_deg > 0.0 && place.longitude_deg < -30.0;
 }
 
+constexpr double kYear_days = 365.0;
+
+/// From one day of the year round to another.
+double daysAfter(double from, double to)
+{
+    return to < from ? to - from + kYear_days : to - from;
+}
+
 double deciduousShare(const LeafSeason& season, double day)
 {
     constexpr double kUnfolding_days = 25.0;
     constexpr double kHalfFalling_days = 14.0;
-    const double out = (day - season.budBurst) / kUnfolding_days;
-    const double left = (season.halfFall + kHalfFalling_days - day) / (2.0 * kHalfFalling_days);
+    const double sinceBurst = daysAfter(season.budBurst, day);
+    const double inLeaf = daysAfter(season.budBurst, season.halfFall);
+    const double out = sinceBurst / kUnfolding_days;
+    const double left = (inLeaf + kHalfFalling_days - sinceBurst) / (2.0 * kHalfFalling_days);
     return std::clamp(std::min(out, left), 0.0, 1.0);
+}
+
+/// Of the dead leaf that a tree holds: all of it from when its leaves turn until the new buds push
+/// it off, none while they unfold from bare twigs.
+double heldDead(const LeafSeason& season, double day)
+{
+    const double sinceBurst = daysAfter(season.budBurst, day);
+    return sinceBurst < daysAfter(season.budBurst, season.halfFall) ? 0.0 : 1.0;
 }
 
 } // namespace
@@ -62,17 +80,45 @@ double dayOfNorthernYear(std::chrono::year_month_day date, const Place& place)
     const auto day = (sys_days{date} - sys_days{date.year() / January / 1}).count() + 1;
     constexpr double kHalfYear = 182.0;
     const double shifted = static_cast<double>(day) + (place.latitude_deg < 0.0 ? kHalfYear : 0.0);
-    return shifted > 365.0 ? shifted - 365.0 : shifted;
+    return shifted > kYear_days ? shifted - kYear_days : shifted;
 }
 
-double leafShare(const Species& species, const Place& place, std::chrono::year_month_day date)
+LeafSeason leafSeason(const Place& place, const LeafDates& seen)
+{
+    LeafSeason season = leafSeason(place);
+    const auto northern = [&](std::chrono::month_day day) {
+        return dayOfNorthernYear(std::chrono::year{2001} / day.month() / day.day(), place);
+    };
+    if (seen.on)
+        season.budBurst = northern(*seen.on);
+    if (seen.off)
+        season.halfFall = northern(*seen.off);
+    // One date alone may leave the rule's other too near, or behind.
+    if (seen.on && !seen.off)
+        season.halfFall = std::max(season.halfFall, season.budBurst + kShortestSummer);
+    if (seen.off && !seen.on)
+        season.budBurst = std::min(season.budBurst, season.halfFall - kShortestSummer);
+    return season;
+}
+
+double greenShare(const Species& species, const Place& place, std::chrono::year_month_day date,
+                  const LeafDates& seen)
 {
     const auto habit = species.practice.leafHabit;
     if (habit == LeafHabit::evergreen)
         return 1.0;
-    const double share = deciduousShare(leafSeason(place), dayOfNorthernYear(date, place));
+    const double share = deciduousShare(leafSeason(place, seen), dayOfNorthernYear(date, place));
     constexpr double kKeptBySemiEvergreens = 0.5; // assumed
     return habit == LeafHabit::semiEvergreen ? std::max(kKeptBySemiEvergreens, share) : share;
+}
+
+double leafShare(const Species& species, const Place& place, std::chrono::year_month_day date,
+                 const LeafDates& seen)
+{
+    const double green = greenShare(species, place, date, seen);
+    const double held = heldDead(leafSeason(place, seen), dayOfNorthernYear(date, place)) *
+                        (species.leaf.keptDeadLeaf ? species.leaf.keptDeadLeaf->value : 0.0);
+    return std::max(green, held);
 }
 
 } // namespace model::light

@@ -1,6 +1,7 @@
 #include "model/light/shadow.hpp"
 #include "model/crown/leafy_bodies.hpp"
 #include "model/geometry/angle.hpp"
+#include "model/light/canopy.hpp"
 #include "model/light/daylight.hpp"
 
 #include <cmath>
@@ -19,51 +20,124 @@ double ringReach()
     return std::sqrt(kAngle / std::sin(kAngle));
 }
 
-/// The shadow of the part above the ground of a ball: its rim as the sun sees it, and the disc on
-/// which it stands in the ground.
-void addBall(Vec3 middle, double radius, Vec3 towards, std::vector<Point2>& points)
-{
-    if (middle.z <= -radius)
-        return;
-    const double level = std::hypot(towards.x, towards.y);
-    const Vec3 side =
-        level > 1e-12 ? Vec3{-towards.y / level, towards.x / level, 0.0} : Vec3{1.0, 0.0, 0.0};
-    const Vec3 up = cross(towards, side);
-    const double foot = middle.z < radius ? std::sqrt(radius * radius - middle.z * middle.z) : 0.0;
-    for (int i = 0; i < kEdges; ++i) {
-        const double angle = 2.0 * std::numbers::pi * (i + 0.5) / kEdges;
-        const Vec3 round = std::cos(angle) * side + std::sin(angle) * up;
-        const Vec3 rim = middle + (ringReach() * radius) * round;
-        if (rim.z >= 0.0)
-            points.push_back(plan(rim - (rim.z / towards.z) * towards));
-        if (foot > 0.0)
-            points.push_back(plan(middle) +
-                             ringReach() * foot * Point2{std::cos(angle), std::sin(angle)});
+/// Drops things onto the ground along the sun's rays.
+class Dropper {
+public:
+    Dropper(Vec3 towards, const Ground& ground)
+        : towards_(towards), ground_(ground), climb_(towards.z - ground.height_m(plan(towards)))
+    {
+        const double level = std::hypot(towards.x, towards.y);
+        side_ =
+            level > 1e-12 ? Vec3{-towards.y / level, towards.x / level, 0.0} : Vec3{1.0, 0.0, 0.0};
+        up_ = cross(towards, side_);
+        const Vec3 n = ground.normal();
+        east_ = Vec3{n.z, 0.0, -n.x};
+        east_ = (1.0 / norm(east_)) * east_;
+        north_ = cross(n, east_);
     }
-}
+    /// The sun stands over the slope.
+    [[nodiscard]] bool lights() const { return climb_ > 1e-9; }
+
+    /// Of the part above the ground of a ball: its rim as the sun sees it, and the disc on which it
+    /// stands in the ground.
+    void ball(Vec3 middle, double radius, std::vector<Point2>& points) const
+    {
+        const double over = dot(middle - ground_.at({}), ground_.normal());
+        if (over <= -radius)
+            return;
+        const double foot = over < radius ? std::sqrt(radius * radius - over * over) : 0.0;
+        const Vec3 stand = middle - over * ground_.normal();
+        for (int i = 0; i < kEdges; ++i) {
+            const double angle = 2.0 * std::numbers::pi * (i + 0.5) / kEdges;
+            const double c = std::cos(angle);
+            const double s = std::sin(angle);
+            const Vec3 rim = middle + (ringReach() * radius) * (c * side_ + s * up_);
+            const double height = rim.z - ground_.height_m(plan(rim));
+            if (height >= 0.0)
+                points.push_back(plan(rim - (height / climb_) * towards_));
+            if (foot > 0.0)
+                points.push_back(plan(stand + (ringReach() * foot) * (c * east_ + s * north_)));
+        }
+    }
+
+    /// Of an ellipsoid, all of it above the ground: an ellipse about the shadow of its middle.
+    void ellipsoid(const Ellipsoid& body, std::vector<Point2>& points) const
+    {
+        const Vec3 n = (1.0 / dot(ground_.normal(), towards_)) * ground_.normal();
+        const auto shape = projected(body, Vec3{1.0, 0.0, 0.0} - towards_.x * n,
+                                     Vec3{0.0, 1.0, 0.0} - towards_.y * n);
+        const double height = body.middle_m.z - ground_.height_m(plan(body.middle_m));
+        const Point2 middle = plan(body.middle_m - (height / climb_) * towards_);
+        // A root of the ellipse's matrix takes the unit circle to it.
+        const double x = std::sqrt(shape.xx);
+        const double lean = shape.xy / x;
+        const double y = std::sqrt(std::max(0.0, shape.yy - lean * lean));
+        for (int i = 0; i < kEdges; ++i) {
+            const double angle = 2.0 * std::numbers::pi * (i + 0.5) / kEdges;
+            const double c = ringReach() * std::cos(angle);
+            const double s = ringReach() * std::sin(angle);
+            points.push_back(middle + Point2{x * c, lean * c + y * s});
+        }
+    }
+
+private:
+    Vec3 towards_;
+    Ground ground_;
+    double climb_;      ///< height gained over the ground along the ray
+    Vec3 side_, up_;    ///< unit, across the ray
+    Vec3 east_, north_; ///< unit, along the ground
+};
 
 } // namespace
 
-Polygon shadowOutline(const Curtain& solid, Vec3 towards)
+Polygon shadowOutline(const Curtain& solid, Vec3 towards, const Ground& ground)
 {
+    const Dropper dropper(towards, ground);
+    if (!dropper.lights())
+        return {};
     std::vector<Point2> points;
     const auto all = corners(solid);
     for (std::size_t i = 0; i < (solid.hang_m > 0.0 ? 4U : 2U); ++i)
-        addBall(all[i], solid.radius_m, towards, points);
+        dropper.ball(all[i], solid.radius_m, points);
     return points.size() < 3 ? Polygon{} : convexHull(points);
 }
 
-Region shadow(const Tree& tree, const SunPosition& sun)
+Polygon shadowOutline(const Ellipsoid& crown, Vec3 towards, const Ground& ground)
+{
+    const Dropper dropper(towards, ground);
+    if (!dropper.lights())
+        return {};
+    std::vector<Point2> points;
+    dropper.ellipsoid(crown, points);
+    return convexHull(points);
+}
+
+Region shadow(const Neighbour& neighbour, const SunPosition& sun, const Ground& ground)
+{
+    if (sun.elevation_deg < kLowestSun_deg)
+        return {};
+    const Vec3 towards = towardsSun(sun);
+    const Ellipsoid crown = crownOf(neighbour, ground);
+    std::vector<Polygon> outlines{shadowOutline(crown, towards, ground)};
+    if (neighbour.stemDiameter_m)
+        outlines.push_back(shadowOutline(Curtain{ground.at(neighbour.position_m), crown.middle_m,
+                                                 *neighbour.stemDiameter_m / 2.0, 0.0},
+                                         towards, ground));
+    std::erase_if(outlines, [](const Polygon& outline) { return outline.size() < 3; });
+    return unite(outlines);
+}
+
+Region shadow(const Tree& tree, const SunPosition& sun, const Ground& ground)
 {
     if (sun.elevation_deg < kLowestSun_deg)
         return {};
     const Vec3 towards = towardsSun(sun);
     std::vector<Polygon> outlines;
     const auto add = [&](Curtain solid) {
-        const Vec3 base{tree.position_m.x, tree.position_m.y, 0.0};
+        const Vec3 base = ground.at(tree.position_m);
         solid.a += base;
         solid.b += base;
-        auto outline = shadowOutline(solid, towards);
+        auto outline = shadowOutline(solid, towards, ground);
         if (outline.size() >= 3)
             outlines.push_back(std::move(outline));
     };
@@ -76,7 +150,8 @@ Region shadow(const Tree& tree, const SunPosition& sun)
 }
 
 std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,
-                                   std::chrono::year_month_day date, std::chrono::minutes step)
+                                   std::chrono::year_month_day date, std::chrono::minutes step,
+                                   const Ground& ground)
 {
     const Instant midnight =
         std::chrono::sys_days{date} -
@@ -85,7 +160,7 @@ std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,
     for (Instant when = midnight; when < midnight + std::chrono::days{1}; when += step) {
         const auto sun = sunPosition(when, place.latitude_deg, place.longitude_deg);
         if (sun.elevation_deg >= kLowestSun_deg)
-            path.push_back({when, sun, shadow(tree, sun)});
+            path.push_back({when, sun, shadow(tree, sun, ground)});
     }
     return path;
 }

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "model/garden/ground.hpp"
+#include "model/garden/neighbour.hpp"
 #include "model/garden/tree.hpp"
 #include "model/geometry/curtain.hpp"
+#include "model/geometry/ellipsoid.hpp"
 #include "model/geometry/polygon.hpp"
 #include "model/light/sun.hpp"
 
@@ -10,10 +13,18 @@
 
 namespace model::light {
 
-/// The shadow on level ground at z = 0 of the part of a solid that is above it (L17): convex, with
-/// the area of the true outline to 0.1 %. Empty for a solid in the ground.
-/// \param towards  unit, towards the sun, pointing up
-[[nodiscard]] Polygon shadowOutline(const Curtain& solid, Vec3 towards);
+/// The shadow on the ground, as seen on plan, of the part of a solid that is above it (L17):
+/// convex, with the area of the true outline to 0.1 %. Empty for a solid in the ground, and when
+/// the sun is behind the hill. \param towards  unit, towards the sun, pointing up
+[[nodiscard]] Polygon shadowOutline(const Curtain& solid, Vec3 towards, const Ground& ground = {});
+
+/// The same of a crown that is drawn as one body and stands clear of the ground.
+[[nodiscard]] Polygon shadowOutline(const Ellipsoid& crown, Vec3 towards,
+                                    const Ground& ground = {});
+
+/// The shadow of a neighbour: its crown's and its stem's. Empty below 2 degrees.
+[[nodiscard]] Region shadow(const Neighbour& neighbour, const SunPosition& sun,
+                            const Ground& ground = {});
 
 /// A tree's shadow at one instant of a day.
 struct ShadowAt {
@@ -26,6 +37,7 @@ struct ShadowAt {
 /// at 2 degrees and more; daylight.hpp, shadow()).
 [[nodiscard]] std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,
                                                  std::chrono::year_month_day date,
-                                                 std::chrono::minutes step);
+                                                 std::chrono::minutes step,
+                                                 const Ground& ground = {});
 
 } // namespace model::light

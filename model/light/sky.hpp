@@ -23,7 +23,18 @@ struct ClearSky {
 /// How much more air the beam crosses than from the zenith, at sea level (L7). From -1 degree up.
 [[nodiscard]] double airMass(double elevation_deg);
 
-/// Clear sky of Ineichen & Perez 2002 (L8); dark when the sun is down.
+/// What a clear sky's light hangs on.
+struct SunlitAir {
+    double extraterrestrial_W_m2{};
+    double sine{};       ///< of the sun's elevation, > 0
+    double airMass{};    ///< by the place's own pressure
+    double altitude_m{}; ///< above the sea
+    double turbidity{kUsualTurbidity};
+};
+/// Clear sky of Ineichen & Perez 2002 (L8).
+[[nodiscard]] ClearSky clearSky(const SunlitAir& air);
+
+/// The same for a day and a place; dark when the sun is down.
 /// \param elevation_deg  without refraction
 /// \param altitude_m     above the sea
 [[nodiscard]] ClearSky clearSky(double elevation_deg, int dayOfYear, double altitude_m,

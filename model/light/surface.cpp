@@ -42,7 +42,8 @@ std::vector<Edge> outwardEdges(const Planting& planting)
     return edges;
 }
 
-void addPoints(const Edge& edge, double height_m, Vec3 normal, std::vector<Vec3>& points)
+void addPoints(const Edge& edge, double height_m, Vec3 normal, const Ground& ground,
+               std::vector<Vec3>& points)
 {
     constexpr double kOff_m = 0.01; // clear of the leaves of the hedge itself
     const double length = norm(edge.to - edge.from);
@@ -50,24 +51,32 @@ void addPoints(const Edge& edge, double height_m, Vec3 normal, std::vector<Vec3>
     for (double i = 0.5; i < count; i += 1.0) {
         const Point2 at = edge.from + (i / count) * (edge.to - edge.from);
         for (const double share : {0.25, 0.75})
-            points.push_back(Vec3{at.x, at.y, share * height_m} + kOff_m * normal);
+            points.push_back(ground.at(at, share * height_m) + kOff_m * normal);
     }
 }
 
 } // namespace
 
-Surface levelSurface(const Planting& planting)
+double facing(const Surface& surface, Vec3 towards)
+{
+    if (dot(surface.groundNormal, towards) <= 0.0)
+        return 0.0;
+    return std::max(0.0, dot(surface.normal, towards));
+}
+
+Surface levelSurface(const Planting& planting, const Ground& ground)
 {
     const double spacing =
         std::min(kWidestSpacing_m, std::sqrt(area_m2(planting.outline_m) / kPoints));
     Surface surface;
     surface.planting = planting.id;
+    surface.normal = surface.groundNormal = ground.normal();
     for (const auto at : gridPoints(planting.outline_m, spacing))
-        surface.points_m.push_back({at.x, at.y, planting.height_m});
+        surface.points_m.push_back(ground.at(at, planting.height_m));
     return surface;
 }
 
-std::vector<Surface> faces(const Planting& planting)
+std::vector<Surface> faces(const Planting& planting, const Ground& ground)
 {
     if (planting.kind != PlantingKind::hedge || !(planting.height_m > 0.0))
         return {};
@@ -86,20 +95,22 @@ std::vector<Surface> faces(const Planting& planting)
         Surface face;
         face.planting = planting.id;
         face.normal = (1.0 / norm(sum)) * sum;
+        face.groundNormal = ground.normal();
         const double bearing = degrees(std::atan2(face.normal.x, face.normal.y));
         face.facing_deg = bearing < 0.0 ? bearing + 360.0 : bearing;
         for (const auto& edge : edges)
-            addPoints(edge, planting.height_m, face.normal, face.points_m);
+            addPoints(edge, planting.height_m, face.normal, ground, face.points_m);
         result.push_back(std::move(face));
     }
     return result;
 }
 
-MapGrid mapGrid(Point2 low, Point2 high, double spacing_m, double height_m)
+MapGrid mapGrid(Point2 low, Point2 high, double spacing_m, double height_m, const Ground& ground)
 {
     if (!(spacing_m > 0.0 && low.x < high.x && low.y < high.y))
         throw std::domain_error("mapGrid: need low < high and a spacing over 0");
     MapGrid grid;
+    grid.surface.normal = grid.surface.groundNormal = ground.normal();
     const auto count = [spacing_m](double extent) {
         return static_cast<std::size_t>(std::max(1.0, std::floor(extent / spacing_m)));
     };
@@ -114,8 +125,9 @@ MapGrid mapGrid(Point2 low, Point2 high, double spacing_m, double height_m)
     for (std::size_t row = 0; row < grid.rows; ++row)
         for (std::size_t column = 0; column < grid.columns; ++column)
             grid.surface.points_m.push_back(
-                {grid.first_m.x + spacing_m * static_cast<double>(column),
-                 grid.first_m.y + spacing_m * static_cast<double>(row), height_m});
+                ground.at(grid.first_m + spacing_m * Point2{static_cast<double>(column),
+                                                            static_cast<double>(row)},
+                          height_m));
     return grid;
 }
 

@@ -22,6 +22,15 @@ double sunset_rad(double latitude_rad, double declination)
 
 } // namespace
 
+Weather weatherAt(const Place& place)
+{
+    Weather weather;
+    const auto months = std::min(place.sunshineShare.size(), weather.sunshineShare.size());
+    for (std::size_t month = 0; month < months; ++month)
+        weather.sunshineShare[month] = place.sunshineShare[month];
+    return weather;
+}
+
 double extraterrestrial_MJ_m2(double latitude_deg, int dayOfYear)
 {
     constexpr double kSolarConstant_MJ_m2_min = 0.0820;

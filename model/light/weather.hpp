@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/garden/place.hpp"
+
 #include <array>
 #include <optional>
 
@@ -15,6 +17,9 @@ struct Weather {
     std::array<std::optional<double>, 12> sunshineShare{};
     friend bool operator==(const Weather&, const Weather&) = default;
 };
+
+/// The weather that the gardener has told of a place; cloudless where nothing was.
+[[nodiscard]] Weather weatherAt(const Place& place);
 
 /// A mean day's energy on level ground in the open, MJ/m2.
 struct DayEnergy {

@@ -22,9 +22,9 @@ struct Setting {
     const Tables& tables;
     const LightQuestion& question;
     Scene scene; ///< leaf shares of no particular day
-    std::vector<const Species*> species;
     std::vector<LimbNumbers> limbs;
     std::vector<Surface> surfaces;
+    std::vector<const Plant*> plants; ///< one for each surface; null: not in the tables
     std::vector<Receivers> receivers;
     Vec3 origin;
     const std::atomic<bool>* cancel;
@@ -34,6 +34,9 @@ struct Setting {
         return cancel != nullptr && cancel->load(std::memory_order_relaxed);
     }
 };
+
+/// A neighbour is one body of leaf on one stem.
+const LimbNumbers kOneLimb{{0}, {1}, {kNoLimb}, {0}};
 
 /// One month's sums on a surface: of its mean day, and the open sky's clear-day energy.
 struct MonthSums {
@@ -61,7 +64,7 @@ public:
         tally.points.resize(surface.points_m.size());
         std::optional<std::size_t> dressed;
         for (const auto& ray : rays) {
-            const double cosine = dot(surface.normal, ray.towards);
+            const double cosine = facing(surface, ray.towards);
             if (cosine <= 0.0)
                 continue;
             const std::size_t state = skyState.value_or(ray.leafState);
@@ -101,14 +104,10 @@ private:
 YearRays raysOf(const Setting& setting)
 {
     const auto& detail = setting.question.detail;
-    return yearRays(setting.garden.place, setting.question.year,
-                    {detail.step, detail.daysPerMonth, detail.skyDirections},
-                    [&](year_month_day date) {
-                        std::vector<double> shares;
-                        for (const Species* species : setting.species)
-                            shares.push_back(leafShare(*species, setting.garden.place, date));
-                        return shares;
-                    });
+    return yearRays(
+        setting.garden.place, setting.question.year,
+        {detail.step, detail.daysPerMonth, detail.skyDirections},
+        [&](year_month_day date) { return leafShares(setting.garden, setting.tables, date); });
 }
 
 /// Turns counted light into a mean day's, by the month's weather.
@@ -141,16 +140,22 @@ Exchange exchange(const Setting& setting, const MonthSums& sums, std::chrono::mo
 
 MonthLight monthLight(const Setting& setting, const Tally& tally, const Exchange& worth)
 {
-    MonthLight month{worth(tally.open), worth(tally.structures), worth(tally.standing), {}, {}};
-    month.trees.resize(setting.garden.trees.size());
+    MonthLight month;
+    month.open = worth(tally.open);
+    month.withoutTrees = worth(tally.structures);
+    month.standing = worth(tally.standing);
+    const std::size_t drawn = setting.garden.trees.size();
+    month.trees.resize(drawn);
+    month.neighbours.resize(setting.garden.neighbours.size());
     for (const auto& [tree, taken] : tally.trees)
-        month.trees[tree] = worth(taken);
+        (tree < drawn ? month.trees[tree] : month.neighbours[tree - drawn]) = worth(taken);
     if (setting.limbs.empty())
         return month;
     for (const auto& tree : setting.garden.trees)
         month.limbs.emplace_back(tree.limbs.size());
     for (const auto& [key, taken] : tally.limbs)
-        month.limbs[key.first][key.second] = worth(taken);
+        if (key.first < drawn)
+            month.limbs[key.first][key.second] = worth(taken);
     return month;
 }
 
@@ -172,6 +177,9 @@ void addTo(MonthLight& sum, const MonthLight& more, double weight)
     sum.trees.resize(more.trees.size());
     for (std::size_t i = 0; i < more.trees.size(); ++i)
         addTo(sum.trees[i], more.trees[i], weight);
+    sum.neighbours.resize(more.neighbours.size());
+    for (std::size_t i = 0; i < more.neighbours.size(); ++i)
+        addTo(sum.neighbours[i], more.neighbours[i], weight);
     sum.limbs.resize(more.limbs.size());
     for (std::size_t i = 0; i < more.limbs.size(); ++i) {
         sum.limbs[i].resize(more.limbs[i].size());
@@ -184,13 +192,11 @@ SurfaceLight surfaceLight(const Setting& setting, std::size_t s, std::span<const
 {
     using namespace std::chrono;
     const auto& surface = setting.surfaces[s];
-    SurfaceLight result{surface.planting,
-                        surface.facing_deg,
-                        {},
-                        {},
-                        {},
-                        surface.points_m,
-                        std::vector<DayLight>(surface.points_m.size())};
+    SurfaceLight result;
+    result.planting = surface.planting;
+    result.facing_deg = surface.facing_deg;
+    result.points_m = surface.points_m;
+    result.atPoints.resize(surface.points_m.size());
     double seasonDays = 0.0;
     double clearSun = 0.0;
     for (unsigned m = 1; m <= 12; ++m) {
@@ -212,7 +218,11 @@ SurfaceLight surfaceLight(const Setting& setting, std::size_t s, std::span<const
     result.growingSeason = std::move(mean);
     for (auto& point : result.atPoints)
         point = {point.sun_h / seasonDays, point.dli_mol / seasonDays};
-    result.lightClass = lightClass(clearSun / seasonDays);
+    result.clearSun_h = clearSun / seasonDays;
+    result.lightClass = lightClass(result.clearSun_h);
+    if (setting.plants[s] != nullptr)
+        result.suits =
+            suits(*setting.plants[s], result.clearSun_h, result.growingSeason.standing.dli_mol);
     return result;
 }
 
@@ -222,22 +232,24 @@ Setting settle(const Garden& garden, std::span<const Foliation> foliations, cons
     const auto anyDay = question.year / std::chrono::January / 1;
     Setting setting{garden, tables, question, scene(garden, foliations, tables, anyDay), {}, {}, {},
                     {},     {},     cancel};
-    for (const auto& tree : garden.trees) {
-        setting.species.push_back(findSpecies(tables, tree.species));
-        if (question.detail.byLimb)
+    if (question.detail.byLimb) {
+        for (const auto& tree : garden.trees)
             setting.limbs.push_back(limbNumbers(tree));
+        setting.limbs.resize(setting.scene.trees.size(), kOneLimb);
     }
+    const Ground ground(garden.slope);
     for (const auto& planting : garden.plantings) {
         if (!question.onlyPlanting.empty() && planting.id != question.onlyPlanting)
             continue;
-        setting.surfaces.push_back(levelSurface(planting));
-        std::ranges::move(faces(planting), std::back_inserter(setting.surfaces));
+        setting.surfaces.push_back(levelSurface(planting, ground));
+        std::ranges::move(faces(planting, ground), std::back_inserter(setting.surfaces));
+        setting.plants.resize(setting.surfaces.size(), findPlant(tables, planting.plant));
     }
     for (const auto& surface : setting.surfaces) // one origin for all: a tree is aimed once
         setting.origin +=
             (1.0 / static_cast<double>(setting.surfaces.size())) * surface.points_m.front();
     for (const auto& surface : setting.surfaces)
-        setting.receivers.push_back(receivers(surface.points_m, setting.origin));
+        setting.receivers.push_back(receivers(surface.points_m, setting.origin, surface.planting));
     return setting;
 }
 

@@ -30,10 +30,11 @@ struct LightTaken {
 
 /// A mean day of one month on one surface.
 struct MonthLight {
-    DayLight open;                 ///< under the open sky
-    DayLight withoutTrees;         ///< structures only
-    DayLight standing;             ///< as things are
-    std::vector<LightTaken> trees; ///< one for each tree
+    DayLight open;                      ///< under the open sky
+    DayLight withoutTrees;              ///< structures only
+    DayLight standing;                  ///< as things are
+    std::vector<LightTaken> trees;      ///< one for each tree
+    std::vector<LightTaken> neighbours; ///< one for each neighbour
     /// One for each tree and limb: the limb with all that grows from it. Empty unless asked for.
     std::vector<std::vector<LightTaken>> limbs;
 };
@@ -43,9 +44,11 @@ struct SurfaceLight {
     std::string planting;             ///< id
     std::optional<double> facing_deg; ///< bearing that a hedge's face looks to; blank: level
     std::array<MonthLight, 12> months;
-    MonthLight growingSeason;   ///< mean of April to September, or October to March in the south
-    LightClass lightClass{};    ///< of the growing season as things are, clear sky
-    std::vector<Vec3> points_m; ///< garden frame
+    MonthLight growingSeason;     ///< mean of April to September, or October to March in the south
+    double clearSun_h{};          ///< mean of the growing season as things are, cloudless
+    LightClass lightClass{};      ///< by clearSun_h
+    Suits suits{Suits::notKnown}; ///< the planting's plant, in the growing season (L25)
+    std::vector<Vec3> points_m;   ///< garden frame
     std::vector<DayLight> atPoints; ///< growing season as things are, one for each point
 };
 

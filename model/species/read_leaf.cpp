@@ -62,6 +62,9 @@ std::vector<std::string> leafColumns()
             "transmittance_leaf_off",
             "transmittance_source",
             "transmittance_evidence",
+            "kept_dead_leaf",
+            "kept_dead_leaf_source",
+            "kept_dead_leaf_evidence",
             "note"};
 }
 
@@ -73,6 +76,8 @@ Leaf readLeaf(const TableRow& row)
     leaf.transmittanceLeafOn = row.maybeSourced("transmittance_leaf_on", kShare, "transmittance");
     leaf.transmittanceLeafOff = row.maybeSourced("transmittance_leaf_off", kShare, "transmittance");
     row.needSources("transmittance", {"transmittance_leaf_on", "transmittance_leaf_off"});
+    leaf.keptDeadLeaf = row.maybeSourced("kept_dead_leaf", kShare, "kept_dead_leaf");
+    row.needSources("kept_dead_leaf", {"kept_dead_leaf"});
     leaf.note = row.text("note");
     return leaf;
 }

@@ -110,6 +110,7 @@ struct Leaf {
     MaybeSourced leafAngleX; ///< Campbell's x of the leaf angle distribution
     MaybeSourced transmittanceLeafOn; ///< of a whole crown, measured
     MaybeSourced transmittanceLeafOff;
+    MaybeSourced keptDeadLeaf; ///< share of its leaf that the tree holds dead until spring
     std::string note;
 };
 

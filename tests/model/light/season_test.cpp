@@ -92,3 +92,48 @@ TEST(LeafShare, StaysInItsBoundsEverywhere)
             EXPECT_EQ(least, 0.0) << latitude << ' ' << longitude;
         }
 }
+
+namespace {
+
+double shareOn(unsigned month, unsigned day, const Place& place, const LeafDates& seen)
+{
+    return leafShare(of(LeafHabit::deciduous), place,
+                     year{2025} / std::chrono::month{month} / std::chrono::day{day}, seen);
+}
+
+} // namespace
+
+// Law: the gardener's own dates stand in place of the rule's, and the days count on from them.
+TEST(LeafShare, FollowsTheDatesThatTheGardenerHasSeen)
+{
+    using namespace std::chrono;
+    const LeafDates seen{April / 20, October / 10};
+    EXPECT_EQ(shareOn(4, 20, kBoston, seen), 0.0);
+    EXPECT_NEAR(shareOn(5, 2, kBoston, seen), 12.0 / 25.0, 1e-12);
+    EXPECT_EQ(shareOn(5, 15, kBoston, seen), 1.0);
+    EXPECT_NEAR(shareOn(10, 10, kBoston, seen), 0.5, 1e-12);
+    EXPECT_EQ(shareOn(10, 24, kBoston, seen), 0.0);
+}
+
+// Law: in the south a tree is in leaf over the turn of the year; the calendar is the same.
+TEST(LeafShare, FollowsSeenDatesOverTheTurnOfTheYear)
+{
+    using namespace std::chrono;
+    const Place hobart{-42.9, 147.3, 0.0, {}};
+    const LeafDates seen{September / 15, May / 1};
+    EXPECT_EQ(shareOn(8, 1, hobart, seen), 0.0);
+    EXPECT_EQ(shareOn(12, 31, hobart, seen), 1.0);
+    EXPECT_EQ(shareOn(1, 1, hobart, seen), 1.0);
+    EXPECT_NEAR(shareOn(5, 1, hobart, seen), 0.5, 0.04);
+    EXPECT_EQ(shareOn(6, 1, hobart, seen), 0.0);
+}
+
+TEST(LeafShare, KeepsTheRuleForTheDateThatWasNotSeen)
+{
+    using namespace std::chrono;
+    const LeafDates late{June / 1, {}};
+    EXPECT_EQ(shareOn(5, 31, kBoston, late), 0.0);
+    EXPECT_NEAR(shareOn(10, 19, kBoston, late), shareOn(10, 19, kBoston, {}), 1e-12);
+    const LeafDates veryLate{October / 1, {}};
+    EXPECT_EQ(shareOn(11, 1, kBoston, veryLate), 1.0); // a summer is never under eight weeks
+}

@@ -54,9 +54,9 @@ TEST(ShippedTables, UseEverySource)
              {species.wood.basicSpecificGravity, species.wood.stemDensity_kg_m3,
               species.wood.limbDensity_kg_m3, species.wood.greenMor_Pa, species.wood.greenMoe_Pa})
             used.insert(value.source);
-        for (const auto& value :
-             {species.wood.greenWork_J_m3, species.leaf.crownLai, species.leaf.leafAngleX,
-              species.leaf.transmittanceLeafOn, species.leaf.transmittanceLeafOff})
+        for (const auto& value : {species.wood.greenWork_J_m3, species.leaf.crownLai,
+                                  species.leaf.leafAngleX, species.leaf.transmittanceLeafOn,
+                                  species.leaf.transmittanceLeafOff, species.leaf.keptDeadLeaf})
             useOne(value);
     }
     for (const auto& plant : shippedTables().plants)

@@ -240,11 +240,11 @@ INSTANTIATE_TEST_SUITE_P(
                     for (auto& row : small.leaf.rows)
                         row.pop_back();
                 },
-                "leaf.csv line 2, column 18: found nothing, expected \"note\""},
+                "leaf.csv line 2, column 21: found nothing, expected \"note\""},
         Refusal{"OtherColumn", [](SmallTables& small) { small.leaf.header[1] = "angle"; },
                 "leaf.csv line 2, column 2: found \"angle\", expected \"leaf_angle_mean_deg\""},
         Refusal{"SurplusColumn", [](SmallTables& small) { small.leaf.header.emplace_back("more"); },
-                "leaf.csv line 2, column 19: found \"more\", expected nothing"},
+                "leaf.csv line 2, column 22: found \"more\", expected nothing"},
         Refusal{"QuartileWithoutMedian",
                 [](SmallTables& small) {
                     for (const auto* column : {"crown_lai", "lai_source", "lai_evidence"})
