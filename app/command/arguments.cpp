@@ -18,20 +18,28 @@ constexpr int kLastYear = 2100;
     throw Refusal(option + ": found " + model::quoted(found) + ", expected " + expected);
 }
 
-bool isCalled(const model::Tree& tree, const QString& wanted)
+/// Id of the one thing with this name or id; empty when nothing was asked for.
+template <class Things>
+std::string chosen(const char* option, const std::string& wanted, const Things& things)
 {
+    if (wanted.empty())
+        return {};
     const auto same = [&](const std::string& name) {
-        return QString::fromStdString(name).compare(wanted, Qt::CaseInsensitive) == 0;
+        return QString::fromStdString(name).compare(QString::fromStdString(wanted),
+                                                    Qt::CaseInsensitive) == 0;
     };
-    return same(tree.id) || same(tree.name);
-}
-
-std::string allTrees(const model::Garden& garden)
-{
+    std::vector<std::string> matching;
     QStringList names;
-    for (const model::Tree& tree : garden.trees)
-        names << QString::fromStdString(tree.name.empty() ? tree.id : tree.name);
-    return names.join(QLatin1String(", ")).toStdString();
+    for (const auto& thing : things) {
+        names << QString::fromStdString(thing.name.empty() ? thing.id : thing.name);
+        if (same(thing.id) || same(thing.name))
+            matching.push_back(thing.id);
+    }
+    if (matching.size() > 1)
+        refuse(option, wanted, "a name that only one of them has, or its id");
+    if (matching.empty())
+        refuse(option, wanted, "one of: " + names.join(QLatin1String(", ")).toStdString());
+    return matching.front();
 }
 
 } // namespace
@@ -82,19 +90,34 @@ std::optional<double> gustOf(const Arguments& arguments, const Units& units)
     return gust_m_s;
 }
 
+std::optional<std::chrono::month> monthOf(const Arguments& arguments)
+{
+    if (arguments.month.empty())
+        return std::nullopt;
+    const QString text = QString::fromStdString(arguments.month).trimmed();
+    const auto isName = [&](const QLocale& locale, int month) {
+        for (const auto format : {QLocale::LongFormat, QLocale::ShortFormat})
+            for (const auto& name :
+                 {locale.monthName(month, format), locale.standaloneMonthName(month, format)})
+                if (name.compare(text, Qt::CaseInsensitive) == 0)
+                    return true;
+        return false;
+    };
+    for (int month = 1; month <= 12; ++month)
+        if (text == QString::number(month) || isName(QLocale(QLocale::English), month) ||
+            isName(QLocale::system(), month))
+            return std::chrono::month{static_cast<unsigned>(month)};
+    refuse("--month", arguments.month, "a month such as 7 or July");
+}
+
 std::string treeOf(const Arguments& arguments, const model::Garden& garden)
 {
-    if (arguments.tree.empty())
-        return {};
-    std::vector<std::string> matching;
-    for (const model::Tree& tree : garden.trees)
-        if (isCalled(tree, QString::fromStdString(arguments.tree)))
-            matching.push_back(tree.id);
-    if (matching.size() > 1)
-        refuse("--tree", arguments.tree, "a name that only one tree has, or its id");
-    if (matching.empty())
-        refuse("--tree", arguments.tree, "one of: " + allTrees(garden));
-    return matching.front();
+    return chosen("--tree", arguments.tree, garden.trees);
+}
+
+std::string plantingOf(const Arguments& arguments, const model::Garden& garden)
+{
+    return chosen("--planting", arguments.planting, garden.plantings);
 }
 
 } // namespace app

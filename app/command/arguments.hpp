@@ -16,6 +16,8 @@ struct Arguments {
     std::string tree;
     std::string gust;
     std::string date;
+    std::string month;
+    std::string planting;
     std::string measures;
     bool json{};
     bool failOnAttention{};
@@ -41,6 +43,10 @@ public:
 /// \throws Refusal  on anything but a day of 2000-2100, for which the sun's place is known well
 [[nodiscard]] std::chrono::year_month_day dateOf(const Arguments& arguments);
 
+/// The month asked for by number or name, in any language that the program speaks; blank: none.
+/// \throws Refusal  on anything else
+[[nodiscard]] std::optional<std::chrono::month> monthOf(const Arguments& arguments);
+
 /// The gust asked for in m/s, blank when none was. A number without a unit is in m/s.
 /// \throws Refusal  on anything but a speed of 0-100 m/s
 [[nodiscard]] std::optional<double> gustOf(const Arguments& arguments, const Units& units);
@@ -48,5 +54,7 @@ public:
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that
 [[nodiscard]] std::string treeOf(const Arguments& arguments, const model::Garden& garden);
+/// The same for a planting.
+[[nodiscard]] std::string plantingOf(const Arguments& arguments, const model::Garden& garden);
 
 } // namespace app

@@ -145,8 +145,15 @@ private:
             addGardenVerb("suggest", "What to cut for headroom, and who does it", &suggestCommand);
         auto* headroom =
             addGardenVerb("headroom", "Headroom over each strip of ground", &headroomCommand);
-        auto* light =
-            addGardenVerb("light", "Direct sun on each planting on a clear day", &lightCommand);
+        auto* light = addGardenVerb("light", "A year of light on each planting, and who takes it",
+                                    &lightCommand);
+        light
+            ->add_option("--month", arguments_.month,
+                         "One month in place of the growing season: 7, July")
+            ->type_name("MONTH");
+        light
+            ->add_option("--planting", arguments_.planting, "Only this planting, by its name or id")
+            ->type_name("NAME");
         addGardenVerb("check", "Is anything wrong with a garden file?", &checkCommand);
         for (CLI::App* command : {assess, suggest, headroom})
             addTree(command);

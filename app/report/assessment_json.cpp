@@ -2,6 +2,7 @@
 
 #include "app/report/rule_names.hpp"
 #include "model/advice/prune.hpp"
+#include "model/light/sample_day.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -191,8 +192,8 @@ std::string isoDate(std::chrono::year_month_day date)
 }
 
 Json sunJson(const std::vector<model::light::PlantingSun>& sun,
-             const std::vector<model::light::PlantingSun>& after, const model::Garden& garden,
-             const model::Tables& tables)
+             const std::vector<model::light::PlantingSun>& after, std::chrono::year_month_day date,
+             const model::Garden& garden, const model::Tables& tables)
 {
     Json list = Json::array();
     for (std::size_t i = 0; i < sun.size(); ++i) {
@@ -204,6 +205,9 @@ Json sunJson(const std::vector<model::light::PlantingSun>& sun,
             {"plant", planting.plant},
             {"needs_sun_h", plant ? number(plant->minSun_h) : Json(nullptr)},
             {"thrives_on_sun_h", plant ? number(plant->goodSun_h) : Json(nullptr)},
+            {"needs_dli_mol", plant ? number(plant->minDli_mol) : Json(nullptr)},
+            {"thrives_on_dli_mol", plant ? number(plant->goodDli_mol) : Json(nullptr)},
+            {"in_growing_season", model::light::inGrowingSeason(date.month(), garden.place)},
             {"open_sky_sun_h", number(sun[i].openSky_h)},
             {"sun_h", number(sun[i].sun_h)},
             {"without_trees_sun_h", number(sun[i].withoutTrees_h)},
@@ -230,7 +234,8 @@ Json assessmentJson(const model::Assessment& assessment, const model::Garden& ga
         {"date", isoDate(assessment.question.date)},
         {"gust_m_s", number(assessment.gust_m_s)},
         {"trees", std::move(trees)},
-        {"plantings", sunJson(assessment.sun, assessment.sunAfter, garden, tables)},
+        {"plantings",
+         sunJson(assessment.sun, assessment.sunAfter, assessment.question.date, garden, tables)},
         {"cautions", cautionsJson()},
     };
 }

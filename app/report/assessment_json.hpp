@@ -14,7 +14,8 @@ namespace app {
 /// Direct sun on each planting; `after` may be empty.
 [[nodiscard]] Json sunJson(const std::vector<model::light::PlantingSun>& sun,
                            const std::vector<model::light::PlantingSun>& after,
-                           const model::Garden& garden, const model::Tables& tables);
+                           std::chrono::year_month_day date, const model::Garden& garden,
+                           const model::Tables& tables);
 
 /// "2025-07-14".
 [[nodiscard]] std::string isoDate(std::chrono::year_month_day date);

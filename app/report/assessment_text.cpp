@@ -109,7 +109,7 @@ void addSun(TextPage& page, const std::vector<model::light::PlantingSun>& sun,
     page.title(Words::tr("Sun on the plantings, %1").arg(units.date(date)));
     for (std::size_t i = 0; i < sun.size(); ++i)
         page.bullet(
-            sentence(sun[i], i < after.size() ? &after[i] : nullptr, garden, tables, units));
+            sentence(sun[i], i < after.size() ? &after[i] : nullptr, date, garden, tables, units));
 }
 
 QString assessmentText(const model::Assessment& assessment, const model::Garden& garden,

@@ -57,6 +57,11 @@ void TextPage::below(const QString& text)
     wrapped(text, QStringLiteral("     - "), QStringLiteral("       "));
 }
 
+void TextPage::row(const QString& line)
+{
+    text_ += line + QLatin1Char('\n');
+}
+
 void TextPage::gap()
 {
     if (!text_.isEmpty() && !text_.endsWith(QLatin1String("\n\n")))

@@ -16,6 +16,7 @@ public:
     void bullet(const QString& text);
     void numbered(int number, const QString& text);
     void below(const QString& text); ///< a remark under a numbered item
+    void row(const QString& line);   ///< of a table: as it is, never wrapped
     void gap();                      ///< one empty line, never two
 
     [[nodiscard]] QString text() const;

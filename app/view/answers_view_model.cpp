@@ -3,9 +3,11 @@
 #include "app/view/limb_title.hpp"
 #include "app/words/breaking_words.hpp"
 #include "app/words/headroom_words.hpp"
+#include "app/words/light_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/relief_words.hpp"
 #include "app/words/sun_words.hpp"
+#include "model/light/sample_day.hpp"
 
 #include <algorithm>
 
@@ -49,9 +51,10 @@ Tone::Value toneOf(const model::load::LimbLoad& load)
     return load.utilisation >= kNotableUtilisation ? Tone::Mind : Tone::Plain;
 }
 
-Tone::Value toneOf(const model::light::PlantingSun& sun, const model::Plant* plant)
+/// \param growing  the day lies in the months for which plants' needs are told
+Tone::Value toneOf(const model::light::PlantingSun& sun, const model::Plant* plant, bool growing)
 {
-    if (!plant)
+    if (!plant || !growing)
         return Tone::Plain;
     if (plant->minSun_h && sun.sun_h < *plant->minSun_h)
         return Tone::Grave;
@@ -187,6 +190,8 @@ void AnswersViewModel::wordSun()
     sunHeadline_.clear();
     if (all && garden) {
         const auto& units = workspace_.units();
+        const bool growing =
+            model::light::inGrowingSeason(all->question.date.month(), garden->place);
         for (const auto& sun : all->sun) {
             const auto after = std::ranges::find(all->sunAfter, sun.planting,
                                                  &model::light::PlantingSun::planting);
@@ -194,13 +199,14 @@ void AnswersViewModel::wordSun()
             const auto* planting = withId(garden->plantings, sun.planting);
             const auto* plant =
                 planting ? model::findPlant(workspace_.tables(), planting->plant) : nullptr;
-            facts.push_back({titleOf(garden->plantings, sun.planting),
-                             units.hours(sun.sun_h),
-                             then && workspace_.treeAfter() ? units.hours(then->sun_h) : QString(),
-                             sentence(sun, then, *garden, workspace_.tables(), units),
-                             toneOf(sun, plant),
-                             {},
-                             sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0});
+            facts.push_back(
+                {titleOf(garden->plantings, sun.planting),
+                 units.hours(sun.sun_h),
+                 then && workspace_.treeAfter() ? units.hours(then->sun_h) : QString(),
+                 sentence(sun, then, all->question.date, *garden, workspace_.tables(), units),
+                 toneOf(sun, plant, growing),
+                 {},
+                 sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0});
         }
         QStringList hungry;
         for (const auto& fact : facts)
@@ -209,6 +215,8 @@ void AnswersViewModel::wordSun()
         const auto date = units.date(all->question.date);
         sunHeadline_ =
             facts.empty() ? tr("You have drawn no planting that wants light.")
+            : !growing    ? tr("Plants rest on %1: their need counts from %2.")
+                             .arg(date, growingMonthsWords(garden->place, units))
             : hungry.isEmpty()
                 ? tr("On %1 every planting gets the least sun it needs.").arg(date)
                 : tr("On %1 too little sun reaches %2.").arg(date, listed(units, hungry));

@@ -1,5 +1,8 @@
 #include "app/words/sun_words.hpp"
 
+#include "app/words/light_words.hpp"
+#include "model/light/sample_day.hpp"
+
 #include <algorithm>
 
 namespace app {
@@ -31,6 +34,17 @@ QString needs(const model::Plant& plant, double sun_h, const Units& units)
     return {};
 }
 
+/// What a plant needs is told in hours of its growing season: a winter's day says nothing of it.
+QString rests(const model::Plant& plant, std::chrono::month month, const model::Place& place,
+              const Units& units)
+{
+    if (!plant.minSun_h && !plant.goodSun_h)
+        return {};
+    return Words::tr("What %1 needs counts from %2, not in %3.")
+        .arg(QString::fromStdString(plant.common), growingMonthsWords(place, units),
+             units.month(static_cast<int>(unsigned(month))));
+}
+
 QString costs(const PlantingSun& sun, const model::Garden& garden, const Units& units)
 {
     QStringList parts;
@@ -45,15 +59,17 @@ QString costs(const PlantingSun& sun, const model::Garden& garden, const Units& 
 
 } // namespace
 
-QString sentence(const PlantingSun& sun, const PlantingSun* after, const model::Garden& garden,
-                 const model::Tables& tables, const Units& units)
+QString sentence(const PlantingSun& sun, const PlantingSun* after, std::chrono::year_month_day date,
+                 const model::Garden& garden, const model::Tables& tables, const Units& units)
 {
     QStringList text{Words::tr("%1: %2 of direct sun on a clear day, of %3 under an open sky.")
                          .arg(thingName(garden, sun.planting), units.hours(sun.sun_h),
                               units.hours(sun.openSky_h))};
     const model::Planting* planting = plantingWithId(garden, sun.planting);
     if (const auto* plant = planting ? findPlant(tables, planting->plant) : nullptr)
-        text << needs(*plant, sun.sun_h, units);
+        text << (model::light::inGrowingSeason(date.month(), garden.place)
+                     ? needs(*plant, sun.sun_h, units)
+                     : rests(*plant, date.month(), garden.place, units));
     text << costs(sun, garden, units);
     if (after && std::abs(after->sun_h - sun.sun_h) >= kNotable_h)
         text << Words::tr("After the cuts: %1.").arg(units.hours(after->sun_h));

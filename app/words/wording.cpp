@@ -36,6 +36,8 @@ QString thingName(const model::Garden& garden, const std::string& id)
         return quoted(planting->name, id);
     if (const auto* tree = withId(garden.trees, id))
         return quoted(tree->name, id);
+    if (const auto* neighbour = withId(garden.neighbours, id))
+        return quoted(neighbour->name, id);
     return quoted({}, id);
 }
 

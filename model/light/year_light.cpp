@@ -144,6 +144,7 @@ MonthLight monthLight(const Setting& setting, const Tally& tally, const Exchange
     month.open = worth(tally.open);
     month.withoutTrees = worth(tally.structures);
     month.standing = worth(tally.standing);
+    month.clearSun_h = tally.standing.sun_h;
     const std::size_t drawn = setting.garden.trees.size();
     month.trees.resize(drawn);
     month.neighbours.resize(setting.garden.neighbours.size());
@@ -174,6 +175,7 @@ void addTo(MonthLight& sum, const MonthLight& more, double weight)
     addTo(sum.open, more.open, weight);
     addTo(sum.withoutTrees, more.withoutTrees, weight);
     addTo(sum.standing, more.standing, weight);
+    sum.clearSun_h += weight * more.clearSun_h;
     sum.trees.resize(more.trees.size());
     for (std::size_t i = 0; i < more.trees.size(); ++i)
         addTo(sum.trees[i], more.trees[i], weight);

@@ -33,6 +33,7 @@ struct MonthLight {
     DayLight open;                      ///< under the open sky
     DayLight withoutTrees;              ///< structures only
     DayLight standing;                  ///< as things are
+    double clearSun_h{};                ///< sun hours as things are if the sky were cloudless
     std::vector<LightTaken> trees;      ///< one for each tree
     std::vector<LightTaken> neighbours; ///< one for each neighbour
     /// One for each tree and limb: the limb with all that grows from it. Empty unless asked for.

@@ -33,6 +33,13 @@ TEST(TextPage, CutsNothingOffAWordThatIsTooLong)
     EXPECT_EQ(page.text().toStdString(), "a\nMetasequoia\nb\n");
 }
 
+TEST(TextPage, LeavesTheRowsOfATableAlone)
+{
+    TextPage page(6);
+    page.row(QStringLiteral("  May     4.2    9.1"));
+    EXPECT_EQ(page.text().toStdString(), "  May     4.2    9.1\n");
+}
+
 TEST(TextPage, LeavesOneEmptyLineAtMost)
 {
     TextPage page;

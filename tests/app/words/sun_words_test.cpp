@@ -19,7 +19,11 @@ model::Tables beans()
     return tables;
 }
 
-std::string told(double sun_h, double after_h)
+using std::chrono::July;
+using std::chrono::year;
+
+std::string told(double sun_h, double after_h,
+                 std::chrono::year_month_day date = year{2025} / July / 14)
 {
     const Told told("en_GB");
     model::light::PlantingSun now;
@@ -30,7 +34,7 @@ std::string told(double sun_h, double after_h)
     now.trees = {{"apple", 8.8, 4.6}};
     model::light::PlantingSun after = now;
     after.sun_h = after_h;
-    return shown(sentence(now, &after, told.garden, beans(), told.units));
+    return shown(sentence(now, &after, date, told.garden, beans(), told.units));
 }
 
 TEST(SunWords, SayWhatThePlantNeedsAndWhatEachTreeTakes)
@@ -45,6 +49,16 @@ TEST(SunWords, SayWhenItIsEnough)
 {
     EXPECT_NE(told(9.0, 9.0).find("enough for French bean"), std::string::npos);
     EXPECT_EQ(told(9.0, 9.0).find("After"), std::string::npos);
+}
+
+// The table's hours are those of the growing season.
+TEST(SunWords, DoNotJudgeAWintersDay)
+{
+    const auto words = told(1.0, 1.0, year{2025} / std::chrono::January / 14);
+    EXPECT_EQ(words.find("less than"), std::string::npos);
+    EXPECT_NE(words.find("What French bean needs counts from April to September, not in January."),
+              std::string::npos)
+        << words;
 }
 
 } // namespace
