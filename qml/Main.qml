@@ -14,6 +14,7 @@ ApplicationWindow {
     required property ConditionsViewModel conditions
     required property AnswersViewModel answers
     required property WorkViewModel work
+    required property LightViewModel light
     /// Dark surroundings.
     property bool dark: false
 
@@ -120,6 +121,7 @@ ApplicationWindow {
                             anchors { fill: parent; margins: 1 }
                             plan: window.plan
                             side: window.side
+                            light: window.light
                         }
                     }
                     Panel {
@@ -139,6 +141,7 @@ ApplicationWindow {
                 Layout.fillHeight: true
                 answers: window.answers
                 work: window.work
+                light: window.light
             }
         }
         CautionStrip {

@@ -3,6 +3,8 @@
 #include "app/drawing/label_room.hpp"
 #include "app/drawing/pens.hpp"
 
+#include <QImage>
+#include <QLinearGradient>
 #include <QPainter>
 
 #include <algorithm>
@@ -22,6 +24,8 @@ public:
     {
         p_.setRenderHint(QPainter::Antialiasing);
         p_.fillRect(QRectF(QPointF(0, 0), scene_.canvas), c_.paper);
+        if (scene_.map)
+            drawMap(*scene_.map);
         for (const auto& shape : scene_.shapes)
             drawShape(shape);
         p_.setPen(Qt::NoPen);
@@ -38,6 +42,8 @@ public:
         drawSun();
         drawNorth();
         drawScale();
+        if (scene_.map)
+            drawMapScale(*scene_.map);
         names();
     }
 
@@ -62,11 +68,64 @@ private:
         return c_.structure;
     }
 
+    /// From the colour of shadow to that of sun.
+    QColor sunColour(double share) const
+    {
+        const auto mixed = [&](int dark, int light) {
+            return static_cast<int>(std::lround(dark + share * (light - dark)));
+        };
+        const QColor dark = c_.shadow;
+        const QColor light = c_.sun.lighter(135);
+        return {mixed(dark.red(), light.red()), mixed(dark.green(), light.green()),
+                mixed(dark.blue(), light.blue())};
+    }
+
+    void drawMap(const PlanMap& map)
+    {
+        QImage image(map.columns, map.rows, QImage::Format_RGB32);
+        for (int row = 0; row < map.rows; ++row)
+            for (int column = 0; column < map.columns; ++column)
+                image.setPixelColor(
+                    column, map.rows - 1 - row,
+                    sunColour(map.share[static_cast<std::size_t>(row * map.columns + column)]));
+        p_.setRenderHint(QPainter::SmoothPixmapTransform);
+        p_.setOpacity(0.8);
+        p_.drawImage(map.target, image);
+        p_.setOpacity(1.0);
+    }
+
+    void drawMapScale(const PlanMap& map)
+    {
+        constexpr double kWide = 96.0;
+        constexpr double kHigh = 8.0;
+        const QRectF bar(scene_.canvas.width() - kWide - 16.0, scene_.canvas.height() - 18.0, kWide,
+                         kHigh);
+        const QSizeF low = textSize(p_, map.scale.front());
+        const QSizeF high = textSize(p_, map.scale.back());
+        const QRectF around(bar.left() - 6.0, bar.top() - low.height() - 6.0, kWide + 12.0,
+                            kHigh + low.height() + 12.0);
+        p_.fillRect(around, withAlpha(c_.paper, 0.85));
+        QLinearGradient ramp(bar.topLeft(), bar.topRight());
+        for (const double share : {0.0, 0.5, 1.0})
+            ramp.setColorAt(share, sunColour(share));
+        p_.setPen(QPen(c_.ink, 0.8));
+        p_.setBrush(ramp);
+        p_.drawRect(bar);
+        const double top = bar.top() - low.height() - 2.0;
+        drawText(p_, QRectF(QPointF(bar.left(), top), low), map.scale.front(), c_.ink,
+                 Qt::transparent);
+        drawText(p_, QRectF(QPointF(bar.right() - high.width(), top), high), map.scale.back(),
+                 c_.ink, Qt::transparent);
+        room_.take(around);
+    }
+
     void drawShape(const PlanShape& shape)
     {
         const QColor colour = colourOf(shape.kind);
-        p_.setPen(QPen(withAlpha(colour, 0.9), 1.0));
+        p_.setPen(QPen(withAlpha(colour, 0.9), scene_.map ? 1.6 : 1.0));
         p_.setBrush(withAlpha(colour, shape.kind == PlanKind::lawn ? 0.14 : 0.38));
+        if (scene_.map)
+            p_.setBrush(Qt::NoBrush);
         p_.drawPolygon(shape.outline);
         if (shape.kind == PlanKind::building) {
             p_.setBrush(QBrush(withAlpha(colour, 0.55), Qt::BDiagPattern));
@@ -77,7 +136,7 @@ private:
     void drawTree(const PlanTree& tree)
     {
         p_.setPen(QPen(tree.chosen ? c_.chosen : withAlpha(c_.leaf, 0.9), tree.chosen ? 2.0 : 1.0));
-        p_.setBrush(withAlpha(c_.leaf, tree.chosen ? 0.30 : 0.20));
+        p_.setBrush(withAlpha(c_.leaf, scene_.map ? 0.0 : tree.chosen ? 0.30 : 0.20));
         p_.drawPath(tree.crown.simplified());
         p_.setPen(QPen(c_.ink, 1.0));
         p_.setBrush(c_.bark);

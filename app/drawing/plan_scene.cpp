@@ -5,6 +5,8 @@
 #include "model/crown/leafy_bodies.hpp"
 #include "model/geometry/angle.hpp"
 
+#include <QTransform>
+
 #include <algorithm>
 
 namespace app {
@@ -34,6 +36,9 @@ Bounds bounds(const model::Garden& garden, const model::Tree* chosen)
     Bounds all;
     for (const auto& tree : garden.trees)
         all.take(tree.position_m, reach_m(tree) + (&tree == chosen ? 2.0 : 0.5));
+    for (const auto& neighbour : garden.neighbours)
+        all.take(neighbour.position_m,
+                 std::max(neighbour.spread_m, neighbour.across_m.value_or(0.0)) / 2.0);
     const auto takeAll = [&all](const auto& things) {
         for (const auto& thing : things)
             for (const auto corner : thing.outline_m)
@@ -150,6 +155,48 @@ void addShadow(PlanScene& scene, const PlanInput& input)
     }
 }
 
+void addMap(PlanScene& scene, const PlanInput& input)
+{
+    const auto& map = *input.map;
+    const auto& grid = map.grid;
+    if (map.points.size() != grid.columns * grid.rows || !(map.open_h > 0.0))
+        return;
+    PlanMap drawn;
+    const double half = grid.spacing_m / 2.0;
+    const auto columns = static_cast<double>(grid.columns);
+    const auto rows = static_cast<double>(grid.rows);
+    const model::Point2 west{grid.first_m.x - half, grid.first_m.y - half + rows * grid.spacing_m};
+    const QPointF corner = input.frame.toCanvas(west);
+    drawn.target =
+        QRectF(corner, QSizeF(columns, rows) * grid.spacing_m * input.frame.pixelsPerMetre);
+    drawn.columns = static_cast<int>(grid.columns);
+    drawn.rows = static_cast<int>(grid.rows);
+    for (const auto& point : map.points)
+        drawn.share.push_back(std::clamp(point.sun_h / map.open_h, 0.0, 1.0));
+    drawn.scale = {input.units.hours(0.0), input.units.hours(map.open_h)};
+    scene.map = std::move(drawn);
+}
+
+/// Neighbours are not cut here: an outline without leaf to shape.
+PlanTree neighbourFromAbove(const model::Neighbour& neighbour, const PlanInput& input)
+{
+    PlanTree drawn;
+    const QPointF middle = input.frame.toCanvas(neighbour.position_m);
+    const double along = neighbour.spread_m / 2.0 * input.frame.pixelsPerMetre;
+    const double across =
+        neighbour.across_m.value_or(neighbour.spread_m) / 2.0 * input.frame.pixelsPerMetre;
+    QPainterPath upright;
+    upright.addEllipse(QPointF(), across, along);
+    drawn.crown =
+        QTransform().translate(middle.x(), middle.y()).rotate(neighbour.bearing_deg).map(upright);
+    drawn.stem = middle;
+    drawn.stemRadius =
+        std::max(2.5, neighbour.stemDiameter_m.value_or(0.0) / 2.0 * input.frame.pixelsPerMetre);
+    drawn.name =
+        QString::fromStdString(neighbour.name.empty() ? neighbour.species : neighbour.name);
+    return drawn;
+}
+
 void addEyeAndSun(PlanScene& scene, const PlanInput& input)
 {
     if (!input.chosen)
@@ -201,7 +248,12 @@ PlanScene planScene(const PlanInput& input)
     PlanScene scene;
     scene.canvas = input.frame.canvas;
     addShapes(scene, input);
-    addShadow(scene, input);
+    if (input.map)
+        addMap(scene, input);
+    else
+        addShadow(scene, input);
+    for (const auto& neighbour : input.garden.neighbours)
+        scene.trees.push_back(neighbourFromAbove(neighbour, input));
     for (const auto& tree : input.garden.trees)
         scene.trees.push_back(treeFromAbove(tree, input));
     for (const auto& line : input.garden.lines) {

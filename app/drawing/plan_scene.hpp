@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/assess/sun_map.hpp"
 #include "app/format/units.hpp"
 #include "model/garden/garden.hpp"
 #include "model/light/sun.hpp"
@@ -7,8 +8,10 @@
 #include <QLineF>
 #include <QPainterPath>
 #include <QPointF>
+#include <QRectF>
 #include <QSizeF>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -48,8 +51,18 @@ struct PlanTree {
     bool chosen{};
 };
 
+/// Sun over the ground, one pixel of `hours` for each point of the map.
+struct PlanMap {
+    QRectF target; ///< on the canvas
+    int columns{};
+    int rows{};
+    std::vector<double> share; ///< of the open sky's sun, rows from south to north
+    QStringList scale;         ///< the words under the ends of the scale, darkest first
+};
+
 struct PlanScene {
     QSizeF canvas;
+    std::optional<PlanMap> map; ///< in place of the shadow of the hour
     std::vector<PlanShape> shapes;
     std::vector<PlanTree> trees;
     std::vector<QPainterPath> wires;
@@ -69,6 +82,7 @@ struct PlanInput {
     const std::vector<model::Region>* shadows{}; ///< null: not known yet
     const model::light::SunPosition* sun{};      ///< null: not known yet
     const Units& units;
+    const SunMap* map{}; ///< null: not shown
 };
 
 [[nodiscard]] PlanScene planScene(const PlanInput& input);

@@ -21,7 +21,7 @@ PlanScene PlanViewModel::scene() const
     const auto* shadow = workspace_.shadow();
     return planScene({workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
                       shadow ? &shadow->byTree : nullptr, shadow ? &shadow->sun : nullptr,
-                      workspace_.units()});
+                      workspace_.units(), map_.get()});
 }
 
 QPointF PlanViewModel::eye() const
@@ -39,6 +39,12 @@ QString PlanViewModel::summary() const
     const auto& garden = workspace_.garden();
     return tr("Plan of %1, north up: %n trees.", nullptr, static_cast<int>(garden.trees.size()))
         .arg(QString::fromStdString(garden.name));
+}
+
+void PlanViewModel::showMap(std::shared_ptr<const SunMap> map)
+{
+    map_ = std::move(map);
+    emit sceneChanged();
 }
 
 void PlanViewModel::resize(double width, double height)

@@ -7,6 +7,8 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include <memory>
+
 namespace app {
 
 /// The plan of the garden: what is drawn, which tree is chosen, and from where the side view looks.
@@ -27,6 +29,9 @@ public:
     /// The drawing in words, for those who don't see it.
     [[nodiscard]] QString summary() const;
 
+    /// The map in place of the hour's shadow; null: the shadow.
+    void showMap(std::shared_ptr<const SunMap> map);
+
     Q_INVOKABLE void resize(double width, double height);
     /// Walks to the side of the chosen tree on which this point of the canvas lies.
     Q_INVOKABLE void walkTo(double x, double y);
@@ -42,6 +47,7 @@ private:
     SideViewModel& side_;
     QSizeF canvas_{400.0, 300.0};
     PlanFrame frame_;
+    std::shared_ptr<const SunMap> map_;
 };
 
 } // namespace app

@@ -10,7 +10,8 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
              std::chrono::year_month_day today, std::vector<Example> examples)
     : workspace(tables, std::move(units), std::move(works), today),
       garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
-      conditions(workspace), answers(workspace), work(workspace)
+      conditions(workspace), answers(workspace), work(workspace),
+      light(workspace, plan, modelLightWorks(tables))
 {
 }
 
@@ -21,7 +22,8 @@ QVariantMap Pages::properties()
             {QStringLiteral("plan"), QVariant::fromValue(&plan)},
             {QStringLiteral("conditions"), QVariant::fromValue(&conditions)},
             {QStringLiteral("answers"), QVariant::fromValue(&answers)},
-            {QStringLiteral("work"), QVariant::fromValue(&work)}};
+            {QStringLiteral("work"), QVariant::fromValue(&work)},
+            {QStringLiteral("light"), QVariant::fromValue(&light)}};
 }
 
 std::vector<Example> builtInExamples()

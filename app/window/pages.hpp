@@ -3,6 +3,7 @@
 #include "app/view/answers_view_model.hpp"
 #include "app/view/conditions_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "app/view/light_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/work_view_model.hpp"
@@ -20,6 +21,7 @@ struct Pages {
     ConditionsViewModel conditions;
     AnswersViewModel answers;
     WorkViewModel work;
+    LightViewModel light;
 
     /// \param tables  outlives the pages
     Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,

@@ -11,6 +11,7 @@ ScrollView {
 
     required property AnswersViewModel answers
     required property WorkViewModel work
+    required property LightViewModel light
 
     contentWidth: availableWidth
     clip: true
@@ -59,6 +60,10 @@ ScrollView {
                 model: root.answers.sun
                 FactRow {}
             }
+        }
+        YearCard {
+            Layout.fillWidth: true
+            light: root.light
         }
         WorkCard {
             Layout.fillWidth: true

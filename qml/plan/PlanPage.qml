@@ -7,6 +7,7 @@ PlanDrawing {
     id: root
 
     required property SideViewModel side
+    required property LightViewModel light
 
     colours: Theme.drawing
     font.pixelSize: Theme.small
@@ -17,6 +18,15 @@ PlanDrawing {
     MouseArea {
         anchors.fill: parent
         onClicked: (event) => root.plan.chooseTreeAt(event.x, event.y)
+    }
+    PlainButton {
+        objectName: "mapButton"
+        anchors { left: parent.left; top: parent.top; margins: Theme.gap }
+        text: root.light.mapShown ? qsTr("Shadow of the hour") : qsTr("Map of the sun")
+        Accessible.description: root.light.mapShown
+                                ? qsTr("Shows the shadows at the chosen day and hour")
+                                : qsTr("Shows the hours of direct sun on the ground, mean of the growing season")
+        onClicked: root.light.mapShown = !root.light.mapShown
     }
     Item {
         id: eye

@@ -90,5 +90,46 @@ TEST(ScaleBar, IsRoundAndFits)
     EXPECT_NEAR(scaleBarLength_m(40.0, 110.0, us), 5 * 0.3048, 1e-12);
 }
 
+TEST_F(PlanSceneTest, TheMapLiesOverItsGroundInPlaceOfTheShadow)
+{
+    SunMap map;
+    map.grid = model::light::mapGrid({0.0, 0.0}, {4.0, 2.0}, 1.0);
+    map.open_h = 10.0;
+    for (std::size_t i = 0; i < 8; ++i)
+        map.points.push_back({static_cast<double>(i), 0.0});
+    const std::vector<model::Region> shadows{{{{{{0, 0}, {1, 0}, {1, 1}}}}}};
+    const auto found =
+        planScene({garden_, &garden_.trees[0], frame_, 0.0, &shadows, nullptr, units_, &map});
+    ASSERT_TRUE(found.map);
+    EXPECT_TRUE(found.shadow.isEmpty());
+    EXPECT_EQ(found.map->columns, 4);
+    EXPECT_EQ(found.map->rows, 2);
+    EXPECT_NEAR(found.map->share[7], 0.7, 1e-12);
+    const QPointF northWest = frame_.toCanvas({0.0, 2.0});
+    EXPECT_NEAR(found.map->target.left(), northWest.x(), 1e-9);
+    EXPECT_NEAR(found.map->target.top(), northWest.y(), 1e-9);
+    EXPECT_NEAR(found.map->target.width(), 4.0 * frame_.pixelsPerMetre, 1e-9);
+}
+
+TEST_F(PlanSceneTest, NeighboursAreDrawnAsWideAsTheyAre)
+{
+    model::Neighbour beech;
+    beech.id = "beech";
+    beech.name = "the beech next door";
+    beech.position_m = {-6.0, 3.0};
+    beech.spread_m = 8.0;
+    beech.across_m = 4.0;
+    beech.bearing_deg = 90.0;
+    garden_.neighbours = {beech};
+    const auto frame = fittedPlanFrame(garden_, &garden_.trees[0], {420, 300});
+    const auto found =
+        planScene({garden_, &garden_.trees[0], frame, 0.0, nullptr, nullptr, units_});
+    const auto& drawn = found.trees.front();
+    EXPECT_EQ(drawn.name, QStringLiteral("the beech next door"));
+    EXPECT_NEAR(drawn.crown.boundingRect().width(), 8.0 * frame.pixelsPerMetre, 0.5);
+    EXPECT_NEAR(drawn.crown.boundingRect().height(), 4.0 * frame.pixelsPerMetre, 0.5);
+    EXPECT_TRUE(QRectF(QPointF(), frame.canvas).contains(drawn.crown.boundingRect()));
+}
+
 } // namespace
 } // namespace app

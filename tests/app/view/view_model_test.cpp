@@ -3,6 +3,7 @@
 #include "app/view/clock.hpp"
 #include "app/view/conditions_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "app/view/light_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_bearing.hpp"
 #include "app/view/side_view_model.hpp"
@@ -68,6 +69,7 @@ protected:
     ConditionsViewModel conditions_{workspace_};
     AnswersViewModel answers_{workspace_};
     WorkViewModel work_{workspace_};
+    LightViewModel light_{workspace_, plan_, modelLightWorks(tables())};
 };
 
 TEST_F(ViewModelTest, FirstLooksAlongTheStripBesideTheTree)
@@ -297,6 +299,44 @@ TEST(InstantAt, KeepsSunTimeWhereNoZoneIsNamed)
     EXPECT_EQ(instantAt({47.4, 15.0, 0.0, ""}, day, 12.0), std::chrono::sys_days(day) + 11h);
     EXPECT_EQ(instantAt({47.4, -30.0, 0.0, "No/Where"}, day, 6.5),
               std::chrono::sys_days(day) + 8h + 30min);
+}
+
+TEST_F(ViewModelTest, TheYearOfLightIsToldByPlantingAndMonth)
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (light_.isBusy() && timer.elapsed() < 60'000)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    ASSERT_EQ(light_.places().size(), 1);
+    EXPECT_EQ(light_.place(), 0);
+    ASSERT_EQ(light_.months()->rowCount(), 12);
+    for (const auto& month : light_.months()->months()) {
+        EXPECT_LE(month.here, month.open + 1e-9);
+        EXPECT_LE(month.open, 1.0);
+    }
+    EXPECT_TRUE(light_.months()->months()[5].growing);
+    EXPECT_FALSE(light_.months()->months()[0].growing);
+    EXPECT_EQ(light_.months()->months()[0].tone, Tone::Plain);
+    EXPECT_GT(light_.need(), 0.0);
+    EXPECT_LE(light_.need(), light_.good());
+    ASSERT_GE(light_.taken()->rowCount(), 1);
+    EXPECT_EQ(light_.taken()->facts().front().subject, QStringLiteral("the maple"));
+    ASSERT_GE(light_.cuts()->rowCount(), 1);
+    light_.choose(light_.cuts()->facts().front().id);
+    EXPECT_NE(workspace_.limb(), nullptr);
+}
+
+TEST_F(ViewModelTest, TheSunMapIsDrawnWhileItIsWanted)
+{
+    EXPECT_FALSE(plan_.scene().map);
+    light_.setMapShown(true);
+    QElapsedTimer timer;
+    timer.start();
+    while (!plan_.scene().map && timer.elapsed() < 60'000)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    ASSERT_TRUE(plan_.scene().map);
+    light_.setMapShown(false);
+    EXPECT_FALSE(plan_.scene().map);
 }
 
 } // namespace
