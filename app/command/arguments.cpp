@@ -18,28 +18,75 @@ constexpr int kLastYear = 2100;
     throw Refusal(option + ": found " + model::quoted(found) + ", expected " + expected);
 }
 
+template <class Thing>
+bool isCalled(const Thing& thing, const std::string& wanted)
+{
+    const auto same = [&](const std::string& name) {
+        return QString::fromStdString(name).compare(QString::fromStdString(wanted),
+                                                     Qt::CaseInsensitive) == 0;
+    };
+    return same(thing.id) || same(thing.name);
+}
+
+template <class Things>
+QStringList namesOf(const Things& things)
+{
+    QStringList names;
+    for (const auto& thing : things)
+        names << QString::fromStdString(thing.name.empty() ? thing.id : thing.name);
+    return names;
+}
+
 /// Id of the one thing with this name or id; empty when nothing was asked for.
 template <class Things>
 std::string chosen(const char* option, const std::string& wanted, const Things& things)
 {
     if (wanted.empty())
         return {};
-    const auto same = [&](const std::string& name) {
-        return QString::fromStdString(name).compare(QString::fromStdString(wanted),
-                                                    Qt::CaseInsensitive) == 0;
-    };
     std::vector<std::string> matching;
-    QStringList names;
-    for (const auto& thing : things) {
-        names << QString::fromStdString(thing.name.empty() ? thing.id : thing.name);
-        if (same(thing.id) || same(thing.name))
+    for (const auto& thing : things)
+        if (isCalled(thing, wanted))
             matching.push_back(thing.id);
-    }
     if (matching.size() > 1)
         refuse(option, wanted, "a name that only one of them has, or its id");
     if (matching.empty())
-        refuse(option, wanted, "one of: " + names.join(QLatin1String(", ")).toStdString());
+        refuse(option, wanted,
+               "one of: " + namesOf(things).join(QLatin1String(", ")).toStdString());
     return matching.front();
+}
+
+std::string allLimbs(const model::Garden& garden, const std::string& onlyTree)
+{
+    QStringList trees;
+    for (const model::Tree& tree : garden.trees)
+        if (onlyTree.empty() || tree.id == onlyTree)
+            trees << namesOf(tree.limbs).join(QLatin1String(", "));
+    return trees.join(QLatin1String("; ")).toStdString();
+}
+
+double airOf(const Arguments& arguments, const Units& units)
+{
+    constexpr double kColdest_C = -50.0;
+    constexpr double kHottest_C = 60.0;
+    if (arguments.air.empty())
+        return model::load::kStandardAir_C;
+    const auto air_C = units.parseTemperature_C(QString::fromStdString(arguments.air));
+    if (!air_C || !(*air_C >= kColdest_C && *air_C <= kHottest_C))
+        refuse("--air", arguments.air, "a temperature such as \"5 C\" or \"41 F\", -50 to 60 C");
+    return *air_C;
+}
+
+double gustOf(const Arguments& arguments, const Units& units)
+{
+    const QString text = QString::fromStdString(arguments.gust);
+    bool isNumber = false;
+    const double number = text.toDouble(&isNumber);
+    const auto gust_m_s = isNumber ? std::optional(number) : units.parseSpeed_m_s(text);
+    if (!gust_m_s || !(*gust_m_s >= 0.0 && *gust_m_s <= model::limits::kGust_m_s))
+        refuse("--gust", arguments.gust,
+               "a speed such as \"25 m/s\", \"90 km/h\" or \"56 mph\", up to 100 m/s, or \"force "
+               "9\", \"gusts of force 9\", \"strong gale\", \"severe thunderstorm\"");
+    return *gust_m_s;
 }
 
 } // namespace
@@ -76,18 +123,16 @@ std::chrono::year_month_day dateOf(const Arguments& arguments)
     return std::chrono::year(day.year()) / day.month() / day.day();
 }
 
-std::optional<double> gustOf(const Arguments& arguments, const Units& units)
+model::Question questionOf(const Arguments& arguments, const model::Garden& garden,
+                           const Units& units)
 {
+    model::Question question{.date = dateOf(arguments)};
+    question.air_C = airOf(arguments, units);
     if (arguments.gust.empty())
-        return std::nullopt;
-    const QString text = QString::fromStdString(arguments.gust);
-    bool isNumber = false;
-    const double number = text.toDouble(&isNumber);
-    const auto gust_m_s = isNumber ? std::optional(number) : units.parseSpeed_m_s(text);
-    if (!gust_m_s || !(*gust_m_s >= 0.0 && *gust_m_s <= model::limits::kGust_m_s))
-        refuse("--gust", arguments.gust,
-               "a speed such as \"25 m/s\", \"90 km/h\" or \"56 mph\", up to 100 m/s");
-    return gust_m_s;
+        return question;
+    question.forecast = model::load::forecastGust(arguments.gust, garden.place.timeZone);
+    question.gust_m_s = question.forecast ? question.forecast->gust_m_s : gustOf(arguments, units);
+    return question;
 }
 
 std::optional<std::chrono::month> monthOf(const Arguments& arguments)
@@ -118,6 +163,23 @@ std::string treeOf(const Arguments& arguments, const model::Garden& garden)
 std::string plantingOf(const Arguments& arguments, const model::Garden& garden)
 {
     return chosen("--planting", arguments.planting, garden.plantings);
+}
+
+ChosenLimb limbOf(const Arguments& arguments, const model::Garden& garden)
+{
+    const std::string onlyTree = treeOf(arguments, garden);
+    std::vector<ChosenLimb> matching;
+    for (const model::Tree& tree : garden.trees)
+        for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
+            if ((onlyTree.empty() || tree.id == onlyTree) &&
+                isCalled(tree.limbs[limb], arguments.explain))
+                matching.push_back({tree.id, limb});
+    if (matching.size() > 1)
+        refuse("--explain", arguments.explain,
+               "a limb's name that only one limb has, or its id, with --tree if trees share it");
+    if (matching.empty())
+        refuse("--explain", arguments.explain, "one of: " + allLimbs(garden, onlyTree));
+    return matching.front();
 }
 
 } // namespace app

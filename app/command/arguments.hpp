@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/format/units.hpp"
+#include "model/assessment/assessment.hpp"
 #include "model/document/fault.hpp"
-#include "model/garden/garden.hpp"
 
 #include <stdexcept>
 #include <string>
@@ -15,6 +15,8 @@ struct Arguments {
     std::string garden;
     std::string tree;
     std::string gust;
+    std::string air;
+    std::string explain;
     std::string date;
     std::string month;
     std::string planting;
@@ -47,9 +49,22 @@ public:
 /// \throws Refusal  on anything else
 [[nodiscard]] std::optional<std::chrono::month> monthOf(const Arguments& arguments);
 
-/// The gust asked for in m/s, blank when none was. A number without a unit is in m/s.
-/// \throws Refusal  on anything but a speed of 0-100 m/s
-[[nodiscard]] std::optional<double> gustOf(const Arguments& arguments, const Units& units);
+/// The day, the gust and the air asked about. A gust is a speed, in m/s without a unit, or words of
+/// a forecast (model/load/forecast.hpp), read for the garden's time zone; blank when none was
+/// given. \throws Refusal  on anything but a speed of 0-100 m/s or known words, and air of -50 to
+/// 60 °C
+[[nodiscard]] model::Question questionOf(const Arguments& arguments, const model::Garden& garden,
+                                         const Units& units);
+
+/// A limb of a tree.
+struct ChosenLimb {
+    std::string tree; ///< id
+    std::size_t limb{};
+};
+
+/// The limb to explain, by name or id, in capitals or not, in the tree asked for or in any.
+/// \throws Refusal  when no limb, or more than one, is called that
+[[nodiscard]] ChosenLimb limbOf(const Arguments& arguments, const model::Garden& garden);
 
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that

@@ -139,8 +139,19 @@ private:
         assess
             ->add_option("--gust", arguments_.gust,
                          "Gust as forecasts give it: \"90 km/h\", \"56 mph\",\n"
-                         "25 (m/s); else the garden's own")
-            ->type_name("SPEED");
+                         "25 (m/s), \"force 9\", \"gusts of force 9\",\n"
+                         "\"severe thunderstorm\"; else the garden's own")
+            ->type_name("GUST");
+        assess
+            ->add_option("--air", arguments_.air,
+                         "Temperature of the air in that gust: \"5 C\", \"41 F\";\n"
+                         "else 15 C. Cold air presses harder")
+            ->type_name("DEGREES");
+        assess
+            ->add_option("--explain", arguments_.explain,
+                         "Only this limb, by its name or id: every step from wind\n"
+                         "and weight to its figures, with formulas and sources")
+            ->type_name("LIMB");
         auto* suggest =
             addGardenVerb("suggest", "What to cut for headroom, and who does it", &suggestCommand);
         auto* headroom =

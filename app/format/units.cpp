@@ -180,6 +180,34 @@ QString Units::force(double force_N) const
     return significant(force_N / 1000, "kN");
 }
 
+QString Units::stress(double stress_Pa) const
+{
+    if (unitedStates())
+        return significant(stress_Pa / (kPoundForce_N / (kInch_m * kInch_m)), "psi");
+    return significant(stress_Pa / 1e6, "MPa");
+}
+
+QString Units::sectionModulus(double modulus_m3) const
+{
+    if (unitedStates())
+        return significant(modulus_m3 / (kInch_m * kInch_m * kInch_m), "in³");
+    return significant(modulus_m3 * 1e6, "cm³");
+}
+
+QString Units::density(double density_kg_m3) const
+{
+    if (unitedStates())
+        return with(density_kg_m3 * kFoot_m * kFoot_m * kFoot_m / kPound_kg, 4, "lb/ft³");
+    return significant(density_kg_m3, "kg/m³");
+}
+
+QString Units::temperature(double temperature_C) const
+{
+    if (unitedStates())
+        return with(32.0 + 1.8 * temperature_C, 0, "°F");
+    return with(temperature_C, 0, "°C");
+}
+
 QString Units::share(double share) const
 {
     const double percent = 100 * share;
@@ -244,6 +272,23 @@ std::optional<double> Units::parseSpeed_m_s(const QString& text) const
     const QString first = text.section(QLatin1Char('('), 0, 0);
     return parseQuantity(first, locale_, kSpeeds,
                          measures_ == Measures::metric ? kKmh_m_s : kMph_m_s);
+}
+
+std::optional<double> Units::parseTemperature_C(const QString& text) const
+{
+    static const QRegularExpression degrees(QStringLiteral("\\s*°?\\s*([cf])$"));
+    QString number = text.simplified().toLower();
+    const auto unit = degrees.match(number);
+    if (unit.hasMatch())
+        number.truncate(unit.capturedStart());
+    else if (number.endsWith(QStringLiteral("°")))
+        number.chop(1);
+    const bool fahrenheit =
+        unit.hasMatch() ? unit.captured(1) == QLatin1String("f") : unitedStates();
+    const auto value = parseQuantity(number, locale_, {}, 1.0);
+    if (!value)
+        return std::nullopt;
+    return fahrenheit ? (*value - 32.0) / 1.8 : *value;
 }
 
 std::optional<double> Units::parseShare(const QString& text) const

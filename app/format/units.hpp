@@ -38,11 +38,15 @@ public:
     [[nodiscard]] QString speed(double speed_m_s) const;     ///< "90 km/h (25 m/s)", "56 mph"
     /// Of a difference between two: "1.4 km/h", "0.9 mph".
     [[nodiscard]] QString speedStep(double speed_m_s) const;
-    [[nodiscard]] QString moment(double moment_Nm) const; ///< "3.2 kN m", "2360 lbf ft"
-    [[nodiscard]] QString force(double force_N) const;    ///< "1.2 kN", "270 lbf"
-    [[nodiscard]] QString share(double share) const;      ///< 0.23 as "23 %"
-    [[nodiscard]] QString hours(double hours) const;      ///< "5.2 h"
-    [[nodiscard]] QString angle(double angle_deg) const;  ///< "15°"
+    [[nodiscard]] QString moment(double moment_Nm) const;          ///< "3.2 kN m", "2360 lbf ft"
+    [[nodiscard]] QString force(double force_N) const;             ///< "1.2 kN", "270 lbf"
+    [[nodiscard]] QString stress(double stress_Pa) const;          ///< "13.7 MPa", "1990 psi"
+    [[nodiscard]] QString sectionModulus(double modulus_m3) const; ///< "269 cm³", "16.4 in³"
+    [[nodiscard]] QString density(double density_kg_m3) const; ///< "1.23 kg/m³", "0.0765 lb/ft³"
+    [[nodiscard]] QString temperature(double temperature_C) const; ///< "5 °C", "41 °F"
+    [[nodiscard]] QString share(double share) const;               ///< 0.23 as "23 %"
+    [[nodiscard]] QString hours(double hours) const;               ///< "5.2 h"
+    [[nodiscard]] QString angle(double angle_deg) const;           ///< "15°"
     [[nodiscard]] QString number(double value, int decimals) const;
 
     /// Long form without the weekday: "14 July 2025", "July 14, 2025".
@@ -61,6 +65,8 @@ public:
     [[nodiscard]] std::optional<double> parseMass_kg(const QString& text) const;
     /// "25 m/s", "90 km/h", "56 mph", "50 kn"; a number alone is in km/h or mph.
     [[nodiscard]] std::optional<double> parseSpeed_m_s(const QString& text) const;
+    /// "5 °C", "5 C", "41 F"; a number alone is in the degrees that temperature() would show.
+    [[nodiscard]] std::optional<double> parseTemperature_C(const QString& text) const;
     /// "23 %" or "23": 0.23.
     [[nodiscard]] std::optional<double> parseShare(const QString& text) const;
 

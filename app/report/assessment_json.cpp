@@ -1,6 +1,8 @@
 #include "app/report/assessment_json.hpp"
 
+#include "app/report/explanation_json.hpp"
 #include "app/report/rule_names.hpp"
+#include "app/report/sketch_json.hpp"
 #include "model/advice/prune.hpp"
 #include "model/light/sample_day.hpp"
 
@@ -30,17 +32,6 @@ Json loadInOtherTree(const TreeLoad& load, const model::Tree& tree, const std::s
     const auto found = std::find_if(load.limbs.begin(), load.limbs.end(),
                                     [&](const LimbLoad& each) { return each.limb == index; });
     return index == model::kNoLimb || found == load.limbs.end() ? Json(nullptr) : loadJson(*found);
-}
-
-Json breakingJson(const model::load::BreakingGust& gust)
-{
-    if (!gust.hasStrength)
-        return nullptr;
-    return {
-        {"p10_m_s", number(gust.p10_m_s)},
-        {"p50_m_s", number(gust.p50_m_s)},
-        {"p90_m_s", number(gust.p90_m_s)},
-    };
 }
 
 std::string cutName(model::CutKind kind)
@@ -153,6 +144,7 @@ Json treeJson(const TreeAssessment& of, const Wording& wording)
         {"stem_diameter_m", number(stemDiameter_m(tree))},
         {"leaf", leafJson(of.foliation)},
         {"mass", massJson(of.load)},
+        {"sketch", sketchJson(of.sketch, wording.units)},
         {"gust_at_top_m_s", number(of.load.gustAtTop_m_s)},
         {"base_moment_Nm", number(of.load.baseMoment_Nm)},
         {"base_moment_after_cuts_Nm", number(of.loadAfter.baseMoment_Nm)},
@@ -221,6 +213,7 @@ Json sunJson(const std::vector<model::light::PlantingSun>& sun,
 Json assessmentJson(const model::Assessment& assessment, const model::Garden& garden,
                     const model::Tables& tables, const Units& units)
 {
+    const auto& forecast = assessment.question.forecast;
     Json trees = Json::array();
     for (const TreeAssessment& of : assessment.trees) {
         const model::Tree& tree = withId(garden.trees, of.tree);
@@ -233,6 +226,9 @@ Json assessmentJson(const model::Assessment& assessment, const model::Garden& ga
         {"garden", garden.name},
         {"date", isoDate(assessment.question.date)},
         {"gust_m_s", number(assessment.gust_m_s)},
+        {"gust_force", model::load::forceBringing(assessment.gust_m_s)},
+        {"gust_source", forecast ? Json(forecast->source) : Json(nullptr)},
+        {"air_C", number(assessment.question.air_C)},
         {"trees", std::move(trees)},
         {"plantings",
          sunJson(assessment.sun, assessment.sunAfter, assessment.question.date, garden, tables)},

@@ -6,7 +6,9 @@
 #include "app/words/breaking_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/relief_words.hpp"
+#include "app/words/sketch_words.hpp"
 #include "app/words/sun_words.hpp"
+#include "app/words/wind_words.hpp"
 #include "model/advice/prune.hpp"
 
 #include <algorithm>
@@ -48,10 +50,10 @@ void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
 {
     const model::Tree treeAfter = treeAfterCuts(of, wording.tree);
     const bool cut = !of.suggestion.cuts.empty();
-    std::size_t told = 0;
+    std::vector<std::size_t> told;
     for (const LimbLoad& load : worstFirst(of.load)) {
         const bool notable = !load.hasStrength || load.utilisation >= kNotableUtilisation;
-        if (told >= kMostLimbs || (told >= kWorstLimbs && !notable))
+        if (told.size() >= kMostLimbs || (told.size() >= kWorstLimbs && !notable))
             break;
         QString words = sentence(load, wording);
         if (load.hasStrength)
@@ -62,10 +64,12 @@ void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
         if (notable && !best.empty())
             words += QLatin1Char(' ') + sentence(best, wording);
         page.bullet(words);
-        ++told;
+        told.push_back(load.limb);
     }
-    if (told < of.load.limbs.size())
+    if (told.size() < of.load.limbs.size())
         page.bullet(Words::tr("The other limbs are asked for less."));
+    if (const QString tape = girthsToTape(of.breaking, told, wording); !tape.isEmpty())
+        page.bullet(tape);
 }
 
 void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)
@@ -77,10 +81,13 @@ void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const W
                        .arg(units.mass(of.load.mass_kg), units.speed(gust_m_s),
                             units.speed(of.load.gustAtTop_m_s),
                             units.moment(of.load.baseMoment_Nm)));
+    if (of.sketch)
+        for (const QString& doubt : sketchDoubts(*of.sketch, units))
+            page.paragraph(doubt);
     addLimbs(page, of, wording);
     page.paragraph(Words::tr("100 % is where half of such limbs would be expected to fail: some "
                              "fail well before. Gusts are three-second gusts as forecasts give "
-                             "them."));
+                             "them; a force is that of the steady wind that brings such gusts."));
 }
 
 void addTree(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)
@@ -121,6 +128,8 @@ QString assessmentText(const model::Assessment& assessment, const model::Garden&
                        .arg(QString::fromStdString(garden.name),
                             units.date(assessment.question.date),
                             units.speed(assessment.gust_m_s)));
+    for (const QString& said : windRemarks(assessment.question, units))
+        page.paragraph(said);
     for (const TreeAssessment& of : assessment.trees) {
         const model::Tree& tree = treeWithId(garden, of.tree);
         addTree(page, of, assessment.gust_m_s,

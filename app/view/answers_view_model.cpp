@@ -6,6 +6,7 @@
 #include "app/words/light_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/relief_words.hpp"
+#include "app/words/sketch_words.hpp"
 #include "app/words/sun_words.hpp"
 #include "model/light/sample_day.hpp"
 
@@ -149,9 +150,11 @@ void AnswersViewModel::wordStorm()
             return std::pair(!a.hasStrength, a.utilisation) >
                    std::pair(!b.hasStrength, b.utilisation);
         });
+        std::vector<std::size_t> shown;
         for (const auto& load : loads) {
             if (facts.size() == kShownLimbs)
                 break;
+            shown.push_back(load.limb);
             const auto& limb = tree->limbs.at(load.limb);
             const auto* after = workspace_.loadAfter(limb.id);
             QString why = sentence(load, wording);
@@ -169,14 +172,26 @@ void AnswersViewModel::wordStorm()
         }
         const auto gust = units.speed(workspace_.gust_m_s());
         if (!facts.empty())
-            stormHeadline_ = !loads.front().hasStrength || loads.front().utilisation >= 1.0
-                                 ? tr("In gusts of %1 I would expect %2 to break.")
-                                       .arg(gust, facts.front().subject)
-                                 : tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
-                                       .arg(gust, facts.front().subject, facts.front().figure);
+            stormHeadline_ =
+                !loads.front().hasStrength
+                    ? tr("%1 is dead or cracked wood: no strength is counted on. It is "
+                         "work for a professional, or to be removed.")
+                          .arg(facts.front().subject)
+                : loads.front().utilisation >= 1.0
+                    ? tr("In gusts of %1 I would expect %2 to break.")
+                          .arg(gust, facts.front().subject)
+                    : tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
+                          .arg(gust, facts.front().subject, facts.front().figure);
         stormNote_ = tr("The tree weighs about %1 above ground, %2 of it leaf and crop.")
                          .arg(units.mass(quick.load.mass_kg),
                               units.mass(quick.load.leaf_kg + quick.load.fruit_kg));
+        if (full && full->sketch)
+            for (const QString& doubt : sketchDoubts(*full->sketch, units))
+                stormNote_ += QLatin1Char(' ') + doubt;
+        if (full)
+            stormNote_ =
+                (stormNote_ + QLatin1Char(' ') + girthsToTape(full->breaking, shown, wording))
+                    .trimmed();
     }
     stormTone_ = facts.empty() ? Tone::Plain : facts.front().tone;
     storm_.show(std::move(facts));

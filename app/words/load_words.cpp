@@ -28,7 +28,8 @@ QString sentence(const model::load::LimbLoad& load, const Wording& wording)
     const QString limb = limbName(wording, wording.tree.limbs.at(load.limb).id);
     if (!load.hasStrength)
         return Words::tr("%1 is dead or cracked wood: it is given no strength at all, and can come "
-                         "down in any wind or none.")
+                         "down in any wind or none. It is work for a professional, or to be "
+                         "removed; keep from under it.")
             .arg(limb);
     return Words::tr("%1: %2 of its expected strength %3; bending moment %4 where it is %5 thick, "
                      "%6.")

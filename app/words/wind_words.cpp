@@ -1,26 +1,18 @@
 #include "app/words/wind_words.hpp"
 
+#include "app/words/wording.hpp"
+#include "model/load/forecast.hpp"
+
 #include <QCoreApplication>
 
 #include <algorithm>
 #include <array>
 
 namespace app {
-namespace {
-
-constexpr double kKnot_m_s = 1852.0 / 3600.0;
-
-// Lower ends of forces 1 to 12, knots of gust.
-constexpr std::array<double, 12> kGusts_kn{1.26,  5.04, 8.82, 13.86, 21.42, 27.72,
-                                           35.28, 43.0, 52.0, 61.0,  69.0,  80.64};
-
-} // namespace
 
 int beaufortOfGust(double gust_m_s)
 {
-    // A hair's breadth for speeds that were given in knots and came through other units.
-    const double gust_kn = gust_m_s / kKnot_m_s + 1e-9;
-    return static_cast<int>(std::ranges::upper_bound(kGusts_kn, gust_kn) - kGusts_kn.begin());
+    return model::load::forceBringing(gust_m_s);
 }
 
 QString beaufortWord(int force)
@@ -42,6 +34,42 @@ QString beaufortWord(int force)
     };
     return QCoreApplication::translate("WindWords",
                                        kWords[static_cast<std::size_t>(std::clamp(force, 0, 12))]);
+}
+
+namespace {
+
+QString forecastRemark(const model::load::ForecastGust& forecast, const Units& units)
+{
+    const QString gust = units.speed(forecast.gust_m_s);
+    switch (forecast.said) {
+    case model::load::Said::meanForce:
+        return Words::tr("A forecast of %1 is one of steady wind; over open country its gusts "
+                         "reach about %2.")
+            .arg(forceWords(forecast.force), gust);
+    case model::load::Said::gustForce:
+        return Words::tr("Gusts of %1 are taken as %2.").arg(forceWords(forecast.force), gust);
+    case model::load::Said::warning:
+        break;
+    }
+    return Words::tr("The least gust of a severe thunderstorm is taken (%1): it can be stronger.")
+        .arg(QString::fromStdString(forecast.source));
+}
+
+} // namespace
+
+QStringList windRemarks(const model::Question& question, const Units& units)
+{
+    QStringList remarks;
+    if (question.forecast)
+        remarks << forecastRemark(*question.forecast, units);
+    if (question.air_C != model::load::kStandardAir_C)
+        remarks << Words::tr("The air is taken as %1.").arg(units.temperature(question.air_C));
+    return remarks;
+}
+
+QString forceWords(int force)
+{
+    return Words::tr("force %1, %2").arg(force).arg(beaufortWord(force));
 }
 
 } // namespace app

@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <fstream>
 #include <sstream>
 
@@ -13,6 +14,7 @@ namespace app {
 namespace {
 
 const std::string kGarden = std::string(UNDERBOUGH_TREES) + "/examples/apple-path.json";
+const std::string kMaple = std::string(UNDERBOUGH_TREES) + "/examples/maple-drive.json";
 
 /// What one run of the command line left behind.
 struct Ran {
@@ -78,6 +80,10 @@ TEST(CommandLine, RefusesInOneLine)
         {"assess", kGarden, "--gust", "fast"},
         {"assess", kGarden, "--gust", "400 km/h"},
         {"assess", kGarden, "--gust", "-3"},
+        {"assess", kGarden, "--gust", "force 13"},
+        {"assess", kGarden, "--air", "warm"},
+        {"assess", kGarden, "--air", "200 C"},
+        {"assess", kGarden, "--explain", "twig"},
         {"assess", kGarden, "--date", "14/7/2025"},
         {"assess", kGarden, "--date", "2025-02-30"},
         {"assess", kGarden, "--date", "1066-10-14"},
@@ -154,6 +160,80 @@ TEST(CommandLine, TakesAGustInAnyUnit)
     EXPECT_EQ(gust("30"), 30.0);
     EXPECT_EQ(gust("108 km/h"), 30.0);
     EXPECT_NEAR(gust("60 mph"), 26.8224, 1e-9);
+}
+
+TEST(CommandLine, TakesAGustInTheWordsOfAForecast)
+{
+    const auto json = [](const char* words) {
+        return nlohmann::json::parse(run({"assess", kGarden, "--json", "--gust", words}).out);
+    };
+    const auto force = json("Force 9");
+    EXPECT_EQ(force["gust_force"], 9);
+    EXPECT_NEAR(force["gust_m_s"].get<double>(), 32.58, 0.01);
+    EXPECT_NE(force["gust_source"].get<std::string>().find("Beaufort"), std::string::npos);
+    EXPECT_NEAR(json("severe thunderstorm us")["gust_m_s"].get<double>(), 25.93, 0.01);
+    EXPECT_TRUE(json("30")["gust_source"].is_null());
+    const auto text = run({"assess", kGarden, "--gust", "gusts of force 9"}).out;
+    EXPECT_NE(text.find("Gusts of force 9, severe gale are taken as"), std::string::npos) << text;
+}
+
+// Law: the same gust of colder air pulls harder, in the ratio of the absolute temperatures.
+TEST(CommandLine, LoadsHarderInColdAir)
+{
+    const auto wind = [](const char* air) {
+        const auto ran = run({"assess", kGarden, "--json", "--date", "2025-01-20", "--air", air});
+        return nlohmann::json::parse(ran.out)["trees"][0]["limbs"][0]["wind_N"].get<double>();
+    };
+    EXPECT_NEAR(wind("-5 C") / wind("41 F"), 278.15 / 268.15, 1e-5);
+}
+
+TEST(CommandLine, ExplainsALimbFromTheWindToItsFigures)
+{
+    const std::vector<std::string> asked{"assess", kGarden,     "--gust",
+                                         "30",     "--explain", "WEST stem"};
+    const auto text = run(asked);
+    EXPECT_EQ(text.status, 0) << text.err;
+    for (const char* part :
+         {"The wind", "The weight", "What the wood bears", "[L4", "Kane 2007",
+          "The gust that breaks it", "The range is as wide", "not an inspection"})
+        EXPECT_NE(text.out.find(part), std::string::npos) << part;
+    auto asJson = asked;
+    asJson.emplace_back("--json");
+    const auto json = nlohmann::json::parse(run(asJson).out);
+    EXPECT_EQ(json["format"], "underbough-explanation");
+    const auto whole = nlohmann::json::parse(
+        run({"assess", kMaple, "--gust", "30", "--date", "2025-07-14", "--json"})
+            .out)["trees"][0]["limbs"];
+    const auto same =
+        std::ranges::find(whole, json["limb"], [](const auto& limb) { return limb["id"]; });
+    ASSERT_NE(same, whole.end());
+    EXPECT_EQ(json["steps"].back()["quantity"], "utilisation");
+    EXPECT_EQ(json["steps"].back()["value"], (*same)["utilisation"]);
+    EXPECT_EQ(json["breaking_gust"], (*same)["breaking_gust"]);
+}
+
+TEST(CommandLine, NamesTheLimbsWhenNoneIsMeant)
+{
+    EXPECT_NE(run({"assess", kGarden, "--explain", "twig"}).err.find("path limb"),
+              std::string::npos);
+}
+
+TEST(CommandLine, ExplainsADeadLimbAsWorkForAProfessional)
+{
+    auto garden = nlohmann::ordered_json::parse(contents(kGarden));
+    auto& limb = garden["trees"][0]["limbs"].back();
+    limb["defects"] = nlohmann::json::array({{{"kind", "dead"}, {"at_m", 0.1}}});
+    const auto id = limb["id"].get<std::string>();
+    const auto text = run({"assess", "-", "--explain", id}, garden.dump());
+    EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_NE(text.out.find("none is counted on"), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("professional"), std::string::npos);
+    const auto json =
+        nlohmann::json::parse(run({"assess", "-", "--explain", id, "--json"}, garden.dump()).out);
+    EXPECT_EQ(json["has_strength"], false);
+    EXPECT_TRUE(json["breaking_gust"].is_null());
+    EXPECT_EQ(json["steps"].back()["quantity"], "strength");
+    EXPECT_EQ(json["steps"].back()["value"], 0.0);
 }
 
 TEST(CommandLine, AnswersTheSameBytesTwice)

@@ -70,6 +70,8 @@ if len(gardens) < 3:
 for garden in gardens:
     for date in "2025-01-14", "2025-07-14":
         hold(f"assess {garden.stem}", answer("assess", garden, "--json", "--date", date), "assessment")
+    limb = json.loads(garden.read_text())["trees"][0]["limbs"][-1]["id"]
+    hold(f"explain {garden.stem}", answer("assess", garden, "--json", "--explain", limb), "explanation")
     hold(f"suggest {garden.stem}", answer("suggest", garden, "--json"), "suggestions")
     hold(f"headroom {garden.stem}", answer("headroom", garden, "--json"), "headroom")
     hold(f"light {garden.stem}", answer("light", garden, "--json"), "light")

@@ -132,6 +132,33 @@ TEST(Units, ReadSpeeds)
     EXPECT_NEAR(*kGerman.parseSpeed_m_s(QStringLiteral("10 kn")), 5.144444, 1e-6);
 }
 
+// Closed form: 1 psi is 6894.757 Pa, 1 in³ 16.387064 cm³, 1 lb/ft³ 16.018463 kg/m³.
+TEST(Units, ShowWhatAnEngineerReads)
+{
+    const auto shown = [](QString text) {
+        return text.replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
+    };
+    EXPECT_EQ(shown(kBritish.stress(13.73e6)), "13.7 MPa");
+    EXPECT_EQ(shown(kAmerican.stress(13.73e6)), "1990 psi");
+    EXPECT_EQ(shown(kBritish.sectionModulus(2.694e-4)), "269 cm³");
+    EXPECT_EQ(shown(kAmerican.sectionModulus(2.694e-4)), "16.4 in³");
+    EXPECT_EQ(shown(kBritish.density(1.2254)), "1.23 kg/m³");
+    EXPECT_EQ(shown(kAmerican.density(1.225)), "0.0765 lb/ft³");
+}
+
+TEST(Units, ShowAndReadTemperatures)
+{
+    EXPECT_EQ(kGerman.temperature(-4.6), QStringLiteral("-5\u00a0°C"));
+    EXPECT_EQ(kAmerican.temperature(5.0), QStringLiteral("41\u00a0°F"));
+    for (const char* text : {"5 °C", "5 C", "5c", "41 F", "41°f", "5 °c"})
+        EXPECT_NEAR(*kBritish.parseTemperature_C(QString::fromUtf8(text)), 5.0, 1e-9) << text;
+    EXPECT_NEAR(*kAmerican.parseTemperature_C(QStringLiteral("41")), 5.0, 1e-9);
+    EXPECT_NEAR(*kGerman.parseTemperature_C(QStringLiteral("-5")), -5.0, 1e-9);
+    EXPECT_NEAR(*kGerman.parseTemperature_C(QStringLiteral("5°")), 5.0, 1e-9);
+    for (const char* text : {"", "C", "warm", "5 K", "5 5 C"})
+        EXPECT_FALSE(kGerman.parseTemperature_C(QString::fromUtf8(text))) << text;
+}
+
 TEST(Units, ReadBackWhatTheyShow)
 {
     for (const Units* units : {&kAmerican, &kBritish, &kGerman}) {

@@ -5,18 +5,6 @@
 namespace app {
 namespace {
 
-constexpr double kKnot_m_s = 1852.0 / 3600.0;
-
-// Published: Met Office marine forecasts glossary: gale, gusts 43-51 knots; severe gale, 52-60;
-// storm, 61-68; violent storm, 69 or more.
-TEST(BeaufortOfGust, AgreesWithThePublishedGustsOfGalesAndStorms)
-{
-    const std::pair<double, int> kGlossary[] = {{43, 8},  {51, 8},  {52, 9},  {60, 9},
-                                                {61, 10}, {68, 10}, {69, 11}, {75, 11}};
-    for (const auto& [gust_kn, force] : kGlossary)
-        EXPECT_EQ(beaufortOfGust(gust_kn * kKnot_m_s), force) << gust_kn;
-}
-
 TEST(BeaufortOfGust, RunsFromCalmToHurricaneForceWithoutAGap)
 {
     int last = 0;

@@ -106,14 +106,32 @@ TEST(BreakingWords, TellARangeAndNeverOneFigure)
 {
     const Told told("en_GB");
     EXPECT_EQ(shown(sentence(breaking(25, 35, 50), told.wording)),
-              "Likely to break in a gust of about 78 mph; one in ten such limbs at 56 mph; nine in "
-              "ten by 112 mph.");
+              "Likely to break in a gust of about 78 mph, as force 9 (severe gale) brings; one in "
+              "ten such limbs at 56 mph; nine in ten by 112 mph.");
     EXPECT_EQ(shown(sentence(breaking(25, 35, 80), told.wording)),
-              "Likely to break in a gust of about 78 mph; one in ten such limbs at 56 mph.");
+              "Likely to break in a gust of about 78 mph, as force 9 (severe gale) brings; one in "
+              "ten such limbs at 56 mph.");
     EXPECT_NE(shown(sentence(breaking(0, 35, 50), told.wording)).find("in still air"),
               std::string::npos);
     EXPECT_NE(shown(sentence(breaking(45, 80, 80), told.wording)).find("one in ten"),
               std::string::npos);
+}
+
+TEST(BreakingWords, NameWhatMakesTheRangeWideTheGreatestFirst)
+{
+    const Told told("en_GB");
+    auto gust = breaking(25, 35, 50);
+    gust.share = {0.3, 0.45, 0.05, 0.15, 0.05};
+    const auto causes = shown(rangeCauses(gust, told.wording));
+    EXPECT_LT(causes.find("how thick it is (45 %)"), causes.find("its wood and its union"));
+    EXPECT_LT(causes.find("its wood and its union"), causes.find("pulls at its leaves (15 %)"));
+    EXPECT_NE(shown(whatToMeasure(gust, told.wording)).find("tape"), std::string::npos);
+    EXPECT_FALSE(girthsToTape({gust}, {0}, told.wording).isEmpty());
+    gust.share = {0.5, 0.02, 0.38, 0.05, 0.05};
+    EXPECT_NE(shown(whatToMeasure(gust, told.wording)).find("leaf"), std::string::npos);
+    EXPECT_TRUE(girthsToTape({gust}, {0}, told.wording).isEmpty());
+    gust.share = {0.9, 0.02, 0.02, 0.03, 0.03};
+    EXPECT_NE(shown(whatToMeasure(gust, told.wording)).find("Nothing"), std::string::npos);
 }
 
 TEST(BreakingWords, SaySoWhenTheDrawingIsDoubtfulAndNothingOfDeadWood)
