@@ -1,5 +1,7 @@
 #include "app/assess/quick_study.hpp"
 
+#include "model/load/sag.hpp"
+
 #include <algorithm>
 #include <stdexcept>
 
@@ -17,9 +19,10 @@ QuickAnswer QuickStudy::answer(const Ask& ask)
     const auto conditions =
         model::conditionsOn(ask.question.date, *tree, *species, garden.place,
                             ask.question.gust_m_s.value_or(garden.designGust_m_s));
-    return {
-        load(*tree, *species, {tree->id, tree->species, garden.place, garden.exposure, conditions}),
-        model::headroom::treeHeadroom(garden, *tree)};
+    auto loads =
+        load(*tree, *species, {tree->id, tree->species, garden.place, garden.exposure, conditions});
+    const auto sag = model::load::sagUnder(*tree, foliation_, *species, model::load::kHeaviest);
+    return {std::move(loads), model::headroom::treeHeadroom(garden, *tree, sag.tree)};
 }
 
 const model::load::TreeLoad& QuickStudy::load(const model::Tree& tree,
@@ -29,11 +32,11 @@ const model::load::TreeLoad& QuickStudy::load(const model::Tree& tree,
         leaf_.emplace(species);
     const bool keep = asked_ == asked;
     asked_.reset(); // a refusal below leaves the studies half told
-    const auto foliation = leaf_->redraw(tree);
+    foliation_ = leaf_->redraw(tree);
     if (keep)
-        load_->redraw(tree, foliation);
+        load_->redraw(tree, foliation_);
     else
-        load_.emplace(tree, foliation, species, asked.place, asked.exposure, asked.conditions);
+        load_.emplace(tree, foliation_, species, asked.place, asked.exposure, asked.conditions);
     asked_ = asked;
     return load_->load();
 }

@@ -32,6 +32,7 @@ private:
     const model::Tables& tables_;
     std::optional<Asked> asked_;
     std::optional<model::FoliageStudy> leaf_;
+    model::Foliation foliation_;
     std::optional<model::load::LoadStudy> load_;
 };
 

@@ -23,7 +23,7 @@ bool isCalled(const Thing& thing, const std::string& wanted)
 {
     const auto same = [&](const std::string& name) {
         return QString::fromStdString(name).compare(QString::fromStdString(wanted),
-                                                     Qt::CaseInsensitive) == 0;
+                                                    Qt::CaseInsensitive) == 0;
     };
     return same(thing.id) || same(thing.name);
 }
@@ -128,6 +128,8 @@ model::Question questionOf(const Arguments& arguments, const model::Garden& gard
 {
     model::Question question{.date = dateOf(arguments)};
     question.air_C = airOf(arguments, units);
+    question.inRain = arguments.rain;
+    question.glaze_m = glazeOf(arguments, units);
     if (arguments.gust.empty())
         return question;
     question.forecast = model::load::forecastGust(arguments.gust, garden.place.timeZone);
@@ -153,6 +155,22 @@ std::optional<std::chrono::month> monthOf(const Arguments& arguments)
             isName(QLocale::system(), month))
             return std::chrono::month{static_cast<unsigned>(month)};
     refuse("--month", arguments.month, "a month such as 7 or July");
+}
+
+double glazeOf(const Arguments& arguments, const Units& units)
+{
+    constexpr double kMost_m = 0.1;
+    constexpr double kMillimetre_m = 0.001;
+    if (arguments.ice.empty())
+        return 0.0;
+    const QString text = QString::fromStdString(arguments.ice);
+    bool isNumber = false;
+    const double number = text.toDouble(&isNumber);
+    const auto glaze_m =
+        isNumber ? std::optional(number * kMillimetre_m) : units.parseLength_m(text);
+    if (!glaze_m || !(*glaze_m >= 0.0 && *glaze_m <= kMost_m))
+        refuse("--ice", arguments.ice, "a thickness such as \"12 mm\" or \"0.5 in\", up to 100 mm");
+    return *glaze_m;
 }
 
 std::string treeOf(const Arguments& arguments, const model::Garden& garden)

@@ -17,6 +17,8 @@ struct Arguments {
     std::string gust;
     std::string air;
     std::string explain;
+    std::string ice;
+    bool rain{};
     std::string date;
     std::string month;
     std::string planting;
@@ -65,6 +67,10 @@ struct ChosenLimb {
 /// The limb to explain, by name or id, in capitals or not, in the tree asked for or in any.
 /// \throws Refusal  when no limb, or more than one, is called that
 [[nodiscard]] ChosenLimb limbOf(const Arguments& arguments, const model::Garden& garden);
+
+/// The thickness of glaze asked for in m, 0 when none was. A number without a unit is in mm.
+/// \throws Refusal  on anything but 0-100 mm
+[[nodiscard]] double glazeOf(const Arguments& arguments, const Units& units);
 
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that

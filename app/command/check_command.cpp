@@ -1,6 +1,6 @@
 #include "app/command/commands.hpp"
-#include "app/document/garden_input.hpp"
 #include "app/command/unknown_fields.hpp"
+#include "app/document/garden_input.hpp"
 #include "app/report/suggestion_json.hpp"
 
 namespace app {

@@ -152,6 +152,12 @@ private:
                          "Only this limb, by its name or id: every step from wind\n"
                          "and weight to its figures, with formulas and sources")
             ->type_name("LIMB");
+        assess->add_flag("--rain", arguments_.rain, "Loads with leaf and twigs wet");
+        assess
+            ->add_option("--ice", arguments_.ice,
+                         "Loads with glaze ice this thick all round:\n"
+                         "\"12 mm\", \"0.5 in\"; else none")
+            ->type_name("THICKNESS");
         auto* suggest =
             addGardenVerb("suggest", "What to cut for headroom, and who does it", &suggestCommand);
         auto* headroom =

@@ -1,6 +1,7 @@
 #include "app/command/commands.hpp"
 #include "app/report/suggestion_json.hpp"
 #include "app/report/suggestion_text.hpp"
+#include "model/load/sag.hpp"
 
 #include <algorithm>
 
@@ -13,13 +14,23 @@ struct TreeHeadroom {
     std::vector<model::headroom::StripHeadroom> strips;
 };
 
+/// As drawn, and when the tree hangs at its heaviest.
+std::vector<model::headroom::StripHeadroom>
+headroomOf(const model::Garden& garden, const model::Tree& tree, const model::Tables& tables)
+{
+    const auto& species = *findSpecies(tables, tree.species);
+    const auto sag =
+        model::load::sagUnder(tree, foliate(tree, species), species, model::load::kHeaviest);
+    return model::headroom::treeHeadroom(garden, tree, sag.tree);
+}
+
 std::vector<TreeHeadroom> headroomOfAll(const Job& job, const model::Garden& garden)
 {
     const std::string wanted = treeOf(job.arguments, garden);
     std::vector<TreeHeadroom> all;
     for (const model::Tree& tree : garden.trees)
         if (wanted.empty() || tree.id == wanted)
-            all.push_back({tree, model::headroom::treeHeadroom(garden, tree)});
+            all.push_back({tree, headroomOf(garden, tree, job.tables)});
     return all;
 }
 
@@ -58,7 +69,7 @@ Json json(const std::vector<TreeHeadroom>& all, const model::Garden& garden)
 bool fallsShort(const TreeHeadroom& tree)
 {
     return std::ranges::any_of(tree.strips,
-                               [](const auto& strip) { return strip.shortfall_m > 0.0; });
+                               [](const auto& strip) { return strip.worstShortfall_m() > 0.0; });
 }
 
 } // namespace

@@ -71,6 +71,23 @@ Json baseReliefList(const TreeAssessment& of, const model::Tree& tree)
     return list;
 }
 
+Json sagJson(const model::load::LimbSag& sag)
+{
+    return {
+        {"tip_m", number(sag.tip_m)},
+        {"most_m", number(sag.most_m)},
+        {"most_at_m", number(sag.mostAt_m)},
+        {"props_N", number(sag.prop_N)},
+    };
+}
+
+/// How far the tip of what the cuts leave of a limb rises; null when they leave nothing.
+Json springBackJson(const TreeAssessment& of, const std::string& limb)
+{
+    const std::size_t index = limbIndex(of.springBack.tree, limb);
+    return index == model::kNoLimb ? Json(nullptr) : number(-of.springBack.limbs.at(index).tip_m);
+}
+
 Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree& tree,
               const model::Tree& treeAfter)
 {
@@ -79,6 +96,7 @@ Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
         {"id", limb.id},
         {"name", limb.name},
         {"mass_kg", number(load.mass_kg)},
+        {"props_N", number(load.props_N)},
         {"wind_N", number(load.wind_N)},
         {"governing_at_m", number(load.governingAt_m)},
         {"governing_bearing_deg", number(load.governingBearing_deg)},
@@ -90,7 +108,10 @@ Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
         {"stress_Pa", number(load.stress_Pa)},
         {"strength_Pa", number(load.strength_Pa)},
         {"has_strength", load.hasStrength},
+        {"load_duration_factor", number(load.duration)},
         {"utilisation", load.hasStrength ? number(load.utilisation) : Json(nullptr)},
+        {"sag", sagJson(of.heaviest.limbs.at(load.limb))},
+        {"spring_back_m", springBackJson(of, limb.id)},
         {"breaking_gust", breakingJson(of.breaking.at(load.limb))},
         {"still_air", loadInOtherTree(of.still, tree, limb.id)},
         {"after_cuts", loadInOtherTree(of.loadAfter, treeAfter, limb.id)},
@@ -126,7 +147,8 @@ Json massJson(const TreeLoad& load)
     return {
         {"total_kg", number(load.mass_kg)},  {"wood_kg", number(load.wood_kg)},
         {"leaf_kg", number(load.leaf_kg)},   {"twig_kg", number(load.twig_kg)},
-        {"fruit_kg", number(load.fruit_kg)},
+        {"fruit_kg", number(load.fruit_kg)}, {"rain_kg", number(load.rain_kg)},
+        {"ice_kg", number(load.ice_kg)},
     };
 }
 

@@ -6,6 +6,7 @@
 #include "app/words/breaking_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/relief_words.hpp"
+#include "app/words/sag_words.hpp"
 #include "app/words/sketch_words.hpp"
 #include "app/words/sun_words.hpp"
 #include "app/words/wind_words.hpp"
@@ -81,6 +82,13 @@ void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const W
                        .arg(units.mass(of.load.mass_kg), units.speed(gust_m_s),
                             units.speed(of.load.gustAtTop_m_s),
                             units.moment(of.load.baseMoment_Nm)));
+    if (of.load.rain_kg > 0.0)
+        page.paragraph(
+            Words::tr("%1 of it is rain on leaf and twigs.").arg(units.mass(of.load.rain_kg)));
+    if (of.load.ice_kg > 0.0)
+        page.paragraph(Words::tr("%1 of it is ice. Wind takes a firmer hold of ice than reckoned "
+                                 "here, so its gusts are worse than told.")
+                           .arg(units.mass(of.load.ice_kg)));
     if (of.sketch)
         for (const QString& doubt : sketchDoubts(*of.sketch, units))
             page.paragraph(doubt);
@@ -90,10 +98,37 @@ void addLoads(TextPage& page, const TreeAssessment& of, double gust_m_s, const W
                              "them; a force is that of the steady wind that brings such gusts."));
 }
 
+/// Limbs told of, those that sink most first.
+constexpr std::size_t kSaggingLimbs = 4;
+
+void addSag(TextPage& page, const TreeAssessment& of, const Wording& wording)
+{
+    auto limbs = of.heaviest.limbs;
+    std::ranges::stable_sort(limbs, std::ranges::greater{}, &model::load::LimbSag::most_m);
+    std::erase_if(limbs, [](const auto& sag) { return sag.most_m < kToldSag_m; });
+    page.heading(Words::tr("How far limbs sag"));
+    if (limbs.empty()) {
+        page.bullet(
+            Words::tr("Hardly at all, even when the tree is %1.").arg(heaviestWords(wording.tree)));
+        return;
+    }
+    page.paragraph(Words::tr("When the tree is %1, against how it was drawn. Within a factor of "
+                             "two: it hangs on diameters, leaf and stiffness.")
+                       .arg(heaviestWords(wording.tree)));
+    limbs.resize(std::min(limbs.size(), kSaggingLimbs));
+    for (const auto& sag : limbs) {
+        const auto left = limbIndex(of.springBack.tree, wording.tree.limbs.at(sag.limb).id);
+        const bool cut = !of.suggestion.cuts.empty() && left != model::kNoLimb;
+        page.bullet(sentence(
+            sag, cut ? std::optional(-of.springBack.limbs.at(left).tip_m) : std::nullopt, wording));
+    }
+}
+
 void addTree(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wording& wording)
 {
     addTreeTitle(page, wording);
     addHeadroom(page, of.headroom, wording);
+    addSag(page, of, wording);
     addLoads(page, of, gust_m_s, wording);
     addSuggestion(page, of.suggestion, wording);
     addLabour(page, of.labour, wording);

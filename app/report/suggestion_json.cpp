@@ -35,6 +35,27 @@ Json place(model::Point2 at_m)
     return Json::array({number(at_m.x), number(at_m.y)});
 }
 
+Json blameList(std::span<const model::headroom::LowPart> parts)
+{
+    Json blame = Json::array();
+    for (const auto& part : parts)
+        blame.push_back({{"limb", part.limb},
+                         {"height_m", number(part.height_m)},
+                         {"hanging_shoots", part.hangingShoots},
+                         {"at_m", place(part.at_m)}});
+    return blame;
+}
+
+Json saggedJson(const model::headroom::SaggedHeadroom& sagged)
+{
+    return {
+        {"height_m", number(sagged.height_m)},
+        {"lowest_limb", idOrNull(sagged.lowestLimb)},
+        {"shortfall_m", number(sagged.shortfall_m)},
+        {"blame", blameList(sagged.blame)},
+    };
+}
+
 Json headroomList(std::span<const StripHeadroom> strips)
 {
     Json list = Json::array();
@@ -90,12 +111,6 @@ Json number(const std::optional<double>& value)
 
 Json toJson(const StripHeadroom& headroom)
 {
-    Json blame = Json::array();
-    for (const auto& part : headroom.blame)
-        blame.push_back({{"limb", part.limb},
-                         {"height_m", number(part.height_m)},
-                         {"hanging_shoots", part.hangingShoots},
-                         {"at_m", place(part.at_m)}});
     return {
         {"strip", headroom.strip},
         {"needed_m", number(headroom.needed_m)},
@@ -103,7 +118,8 @@ Json toJson(const StripHeadroom& headroom)
         {"lowest_at_m", headroom.lowestAt_m ? place(*headroom.lowestAt_m) : Json(nullptr)},
         {"shortfall_m", number(headroom.shortfall_m)},
         {"overhang_m2", number(headroom.overhang_m2)},
-        {"blame", std::move(blame)},
+        {"blame", blameList(headroom.blame)},
+        {"sagged", headroom.sagged ? saggedJson(*headroom.sagged) : Json(nullptr)},
     };
 }
 

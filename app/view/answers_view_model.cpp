@@ -45,6 +45,17 @@ Tone::Value worst(const std::vector<Fact>& facts)
     return tone;
 }
 
+/// The limb that hangs lowest: as drawn, or else when the tree is wet and in fruit; empty: none
+/// does.
+QString lowestToBlame(const model::headroom::StripHeadroom& strip)
+{
+    if (!strip.blame.empty())
+        return QString::fromStdString(strip.blame.front().limb);
+    if (strip.sagged && !strip.sagged->blame.empty())
+        return QString::fromStdString(strip.sagged->blame.front().limb);
+    return {};
+}
+
 Tone::Value toneOf(const model::load::LimbLoad& load)
 {
     if (!load.hasStrength || load.utilisation >= 1.0)
@@ -99,14 +110,16 @@ void AnswersViewModel::wordRoom()
         for (const auto& strip : workspace_.quick()->headroom) {
             if (!strip.height_m)
                 continue;
-            const bool isShort = strip.shortfall_m > 0.0;
+            const bool isShort = strip.worstShortfall_m() > 0.0;
             Fact fact{
                 titleOf(garden.strips, strip.strip),
                 tr("%1 of %2").arg(units.length(*strip.height_m), units.length(strip.needed_m)),
                 {},
                 sentence(strip, {units, garden, *tree, *species}),
-                isShort ? Tone::Grave : Tone::Good,
-                strip.blame.empty() ? QString() : QString::fromStdString(strip.blame.front().limb),
+                strip.shortfall_m > 0.0 ? Tone::Grave
+                : isShort               ? Tone::Mind
+                                        : Tone::Good,
+                lowestToBlame(strip),
                 std::min(1.0, *strip.height_m / strip.needed_m)};
             if (full && !full->suggestion.cuts.empty()) {
                 const auto after = std::ranges::find(full->suggestion.after, strip.strip,

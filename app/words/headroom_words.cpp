@@ -1,5 +1,7 @@
 #include "app/words/headroom_words.hpp"
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -31,6 +33,52 @@ QString inTheWay(const StripHeadroom& headroom, const Wording& wording)
     return listed(wording.units, parts);
 }
 
+bool bearsFruit(const model::Tree& tree)
+{
+    return std::ranges::any_of(tree.limbs, [](const auto& limb) { return limb.fruit_kg > 0.0; });
+}
+
+/// What the strip has left when the tree hangs at its heaviest; empty when that is much the same.
+QString heaviest(const StripHeadroom& headroom, const Wording& wording)
+{
+    constexpr double kTold_m = 0.01; // less than a tape shows
+    if (!headroom.sagged || !headroom.sagged->height_m || !headroom.height_m ||
+        *headroom.height_m - *headroom.sagged->height_m < kTold_m)
+        return {};
+    const auto& sagged = *headroom.sagged;
+    const QString limb = limbName(wording, sagged.lowestLimb);
+    const QString height = wording.units.length(*sagged.height_m);
+    const bool fruit = bearsFruit(wording.tree);
+    if (sagged.shortfall_m <= 0.0)
+        return (fruit ? Words::tr("Wet and in fruit it comes down to %1, which is still enough; %2 "
+                                  "hangs lowest then.")
+                      : Words::tr("When it is wet it comes down to %1, which is still enough; %2 "
+                                  "hangs lowest then."))
+            .arg(height, limb);
+    return (fruit ? Words::tr("Wet and in fruit it comes down to %1, which is %2 short; %3 hangs "
+                              "lowest then.")
+                  : Words::tr("When it is wet it comes down to %1, which is %2 short; %3 hangs "
+                              "lowest then."))
+        .arg(height, wording.units.length(sagged.shortfall_m), limb);
+}
+
+QString dry(const StripHeadroom& headroom, const Wording& wording)
+{
+    const QString strip = thingName(wording.garden, headroom.strip);
+    if (!headroom.height_m)
+        return Words::tr("Nothing overhangs %1.").arg(strip);
+    const QString height = wording.units.length(*headroom.height_m);
+    const QString needed = wording.units.length(headroom.needed_m);
+    if (headroom.shortfall_m <= 0)
+        return Words::tr("%1: the lowest part hangs %2 above the ground; %3 is enough.")
+            .arg(strip, height, needed);
+    QString text = Words::tr("%1: headroom is %2 and %3 is needed, so it is %4 short.")
+                       .arg(strip, height, needed, wording.units.length(headroom.shortfall_m));
+    if (!headroom.blame.empty())
+        text += QLatin1Char(' ') + Words::tr("In the way: %1.").arg(inTheWay(headroom, wording));
+    return text;
+}
+
 } // namespace
 
 QString useWords(model::StripUse use)
@@ -58,19 +106,8 @@ QString useWords(model::StripUse use)
 
 QString sentence(const StripHeadroom& headroom, const Wording& wording)
 {
-    const QString strip = thingName(wording.garden, headroom.strip);
-    if (!headroom.height_m)
-        return Words::tr("Nothing overhangs %1.").arg(strip);
-    const QString height = wording.units.length(*headroom.height_m);
-    const QString needed = wording.units.length(headroom.needed_m);
-    if (headroom.shortfall_m <= 0)
-        return Words::tr("%1: the lowest part hangs %2 above the ground; %3 is enough.")
-            .arg(strip, height, needed);
-    QString text = Words::tr("%1: headroom is %2 and %3 is needed, so it is %4 short.")
-                       .arg(strip, height, needed, wording.units.length(headroom.shortfall_m));
-    if (!headroom.blame.empty())
-        text += QLatin1Char(' ') + Words::tr("In the way: %1.").arg(inTheWay(headroom, wording));
-    return text;
+    const QString sags = heaviest(headroom, wording);
+    return dry(headroom, wording) + (sags.isEmpty() ? sags : QLatin1Char(' ') + sags);
 }
 
 } // namespace app

@@ -6,7 +6,7 @@
 namespace app {
 
 /// Headroom over one strip in one or two sentences: what there is, what is needed, what is in the
-/// way.
+/// way, and how far it comes down when the tree hangs at its heaviest.
 [[nodiscard]] QString sentence(const model::headroom::StripHeadroom& headroom,
                                const Wording& wording);
 

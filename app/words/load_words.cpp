@@ -16,6 +16,8 @@ QString place(const model::load::LimbLoad& load, const Wording& wording)
 
 QString windOrWeight(const model::load::LimbLoad& load)
 {
+    if (load.duration < 1.0)
+        return Words::tr("under its weight alone, for as long as it hangs");
     if (load.windMoment_Nm <= 0)
         return Words::tr("by its own weight");
     return Words::tr("with the wind from the %1").arg(Units::bearing(load.governingBearing_deg));

@@ -2,8 +2,10 @@
 
 #include "model/advice/limits.hpp"
 #include "model/headroom/headroom.hpp"
+#include "model/load/sag.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 #include <optional>
 
@@ -18,6 +20,12 @@ double discArea_m2(double diameter_m)
     return std::numbers::pi / 4.0 * diameter_m * diameter_m;
 }
 
+/// A limb as it was drawn and, where that is looked at, as it hangs at its heaviest.
+struct Hanging {
+    Limb drawn;
+    std::optional<Limb> heavy;
+};
+
 /// A stretch of one limb by itself, as a limb.
 Limb part(const Limb& limb, double from_m, double to_m)
 {
@@ -27,6 +35,17 @@ Limb part(const Limb& limb, double from_m, double to_m)
         piece.foliage->from_m = std::max(0.0, limb.foliage->from_m - from_m);
         if (piece.foliage->from_m >= to_m - from_m)
             piece.foliage.reset();
+    }
+    return piece;
+}
+
+/// \param length_m  of the whole limb as drawn: bending makes its stations' chain a little shorter
+Hanging part(const Hanging& limb, double from_m, double to_m, double length_m)
+{
+    Hanging piece{part(limb.drawn, from_m, to_m), {}};
+    if (limb.heavy) {
+        const double shrink = model::length_m(*limb.heavy) / length_m;
+        piece.heavy = part(*limb.heavy, shrink * from_m, shrink * to_m);
     }
     return piece;
 }
@@ -63,7 +82,12 @@ bool blocks(const Limb& limb, const HeadroomGoal& goal)
            std::ranges::any_of(bodiesOf(limb), [&](const auto& b) { return below(b.solid, goal); });
 }
 
-bool blocksAny(const Limb& limb, const std::vector<HeadroomGoal>& goals)
+bool blocks(const Hanging& limb, const HeadroomGoal& goal)
+{
+    return blocks(limb.drawn, goal) || (limb.heavy && blocks(*limb.heavy, goal));
+}
+
+bool blocksAny(const Hanging& limb, const std::vector<HeadroomGoal>& goals)
 {
     return std::ranges::any_of(goals, [&](const auto& goal) { return blocks(limb, goal); });
 }
@@ -74,7 +98,17 @@ struct Stay {
     double leaf_m2{};             ///< that stays on it
 };
 
-std::optional<Stay> howToStay(const Limb& limb, const Foliation& foliation,
+/// Shoots to be cut so high that they end at `lift_m` when the limb hangs at its heaviest, to the
+/// next full centimetre.
+double cutHeight_m(const Hanging& limb, double lift_m)
+{
+    constexpr double kPerMetre = 100.0;
+    constexpr double kRounding = 1e-6;
+    const double drop = limb.heavy ? load::largestDrop_m(limb.drawn, *limb.heavy) : 0.0;
+    return drop > 0.0 ? std::ceil((lift_m + drop) * kPerMetre - kRounding) / kPerMetre : lift_m;
+}
+
+std::optional<Stay> howToStay(const Hanging& limb, const Foliation& foliation,
                               const std::vector<HeadroomGoal>& goals)
 {
     double lift_m = 0.0;
@@ -82,22 +116,26 @@ std::optional<Stay> howToStay(const Limb& limb, const Foliation& foliation,
         if (blocks(limb, goal))
             lift_m = std::max(lift_m, goal.height_m);
     if (lift_m == 0.0)
-        return Stay{std::nullopt, leafOf_m2(limb, foliation)};
-    if (!limb.foliage || limb.foliage->hanging_m <= 0.0)
+        return Stay{std::nullopt, leafOf_m2(limb.drawn, foliation)};
+    if (!limb.drawn.foliage || limb.drawn.foliage->hanging_m <= 0.0)
         return std::nullopt;
-    Limb lifted = limb;
-    lifted.foliage->hem_m = std::max(lift_m, limb.foliage->hem_m.value_or(0.0));
+    const double cut_m = cutHeight_m(limb, lift_m);
+    Hanging lifted = limb;
+    lifted.drawn.foliage->hem_m = std::max(cut_m, limb.drawn.foliage->hem_m.value_or(0.0));
+    if (lifted.heavy && lifted.heavy->foliage)
+        lifted.heavy->foliage->hem_m = std::max(lift_m, limb.heavy->foliage->hem_m.value_or(0.0));
     if (blocksAny(lifted, goals))
         return std::nullopt;
-    return Stay{lift_m, leafOf_m2(lifted, foliation)};
+    return Stay{cut_m, leafOf_m2(lifted.drawn, foliation)};
 }
 
 class Planner {
 public:
-    Planner(const Tree& tree, const Foliation& foliation, const std::vector<HeadroomGoal>& goals,
-            LimbRules rules)
-        : tree_(tree), foliation_(foliation), goals_(goals), rules_(rules), order_(limbOrder(tree)),
-          ownLeaf_m2_(tree.limbs.size()), leaf_m2_(tree.limbs.size()), inTheWay_(tree.limbs.size())
+    Planner(const Tree& tree, const Tree* sagging, const Foliation& foliation,
+            const std::vector<HeadroomGoal>& goals, LimbRules rules)
+        : tree_(tree), sagging_(sagging), foliation_(foliation), goals_(goals), rules_(rules),
+          order_(limbOrder(tree)), ownLeaf_m2_(tree.limbs.size()), leaf_m2_(tree.limbs.size()),
+          inTheWay_(tree.limbs.size())
     {
         for (auto limb = order_.rootFirst.rbegin(); limb != order_.rootFirst.rend(); ++limb)
             sumUp(*limb);
@@ -113,11 +151,16 @@ public:
     }
 
 private:
+    [[nodiscard]] Hanging hanging(std::size_t limb) const
+    {
+        return {tree_.limbs[limb], sagging_ ? std::optional(sagging_->limbs[limb]) : std::nullopt};
+    }
+
     void sumUp(std::size_t limb)
     {
         ownLeaf_m2_[limb] = leafOf_m2(tree_.limbs[limb], foliation_);
         leaf_m2_[limb] = ownLeaf_m2_[limb];
-        inTheWay_[limb] = blocksAny(tree_.limbs[limb], goals_);
+        inTheWay_[limb] = blocksAny(hanging(limb), goals_);
         for (const auto child : order_.children[limb]) {
             leaf_m2_[limb] += leaf_m2_[child];
             inTheWay_[limb] = inTheWay_[limb] || inTheWay_[child];
@@ -138,7 +181,7 @@ private:
 
     void keepWhole(std::size_t limb, std::vector<Option>& options) const
     {
-        const auto stay = howToStay(tree_.limbs[limb], foliation_, goals_);
+        const auto stay = howToStay(hanging(limb), foliation_, goals_);
         if (!stay)
             return;
         Option option;
@@ -160,14 +203,14 @@ private:
         if (at_m <= 0.0 || at_m >= length || lateral_m < kLateralLeast * cut_m ||
             thickerTwinAt(limb, lateral) || leaf_m2_[lateral] <= 0.0)
             return; // a lateral without a leaf, dead or bare, can't take over
-        const auto stay = howToStay(part(whole, 0.0, at_m), foliation_, goals_);
+        const auto stay = howToStay(part(hanging(limb), 0.0, at_m, length), foliation_, goals_);
         if (!stay)
             return;
         Option option;
         option.cuts.push_back({CutKind::reduction, whole.id, at_m, {}, {}, {}});
         addLift(limb, *stay, option);
         double gone_m2 = ownLeaf_m2_[limb] - stay->leaf_m2;
-        bool serves = blocksAny(part(whole, at_m, length), goals_);
+        bool serves = blocksAny(part(hanging(limb), at_m, length, length), goals_);
         for (const auto child : order_.children[limb]) {
             const bool stays = tree_.limbs[child].attachedAt_m <= at_m;
             if (stays && inTheWay_[child])
@@ -221,6 +264,7 @@ private:
     }
 
     const Tree& tree_;
+    const Tree* sagging_; ///< null: not looked at
     const Foliation& foliation_;
     const std::vector<HeadroomGoal>& goals_;
     LimbRules rules_;
@@ -246,9 +290,10 @@ std::vector<HeadroomGoal> headroomGoals(const Garden& garden, const Tree& tree)
 }
 
 Decisions headroomDecisions(const Tree& tree, const Foliation& foliation,
-                            const std::vector<HeadroomGoal>& goals, LimbRules rules)
+                            const std::vector<HeadroomGoal>& goals, LimbRules rules,
+                            const Tree* sagging)
 {
-    return Planner(tree, foliation, goals, rules).decisions();
+    return Planner(tree, sagging, foliation, goals, rules).decisions();
 }
 
 } // namespace model::advice

@@ -30,9 +30,13 @@ struct LimbRules {
 /// Offered per limb: leave it (if its own part is clear), lift its shoots (if that clears it),
 /// shorten it to a lateral of at least a third of the cut's diameter (and lift what stays), take
 /// it off at its union. The trunk is never shortened or taken.
+/// \param sagging  the same tree as it hangs at its heaviest (load::sagUnder()): goals are to be
+/// met
+///        in this state too, and shoots lifted by as much more as their limb sinks. What limbs
+///        spring back when cuts take weight off them is not counted on. Null: not looked at.
 /// `leafMost`, `woundMost_m2` and `crownAccepts` are left for the caller.
 [[nodiscard]] Decisions headroomDecisions(const Tree& tree, const Foliation& foliation,
                                           const std::vector<HeadroomGoal>& goals,
-                                          LimbRules rules = {});
+                                          LimbRules rules = {}, const Tree* sagging = nullptr);
 
 } // namespace model::advice

@@ -8,6 +8,7 @@
 #include "model/advice/prune.hpp"
 #include "model/advice/search.hpp"
 #include "model/advice/who.hpp"
+#include "model/load/sag.hpp"
 
 #include <algorithm>
 #include <array>
@@ -26,10 +27,10 @@ constexpr std::array kQuantityRules{Rule::seasonShare, Rule::woundSum, Rule::lim
 /// One tree and its guideline: answers "what is the least leaf for these heights?".
 class Guideline {
 public:
-    Guideline(const Tree& tree, const Foliation& foliation, double allowance,
+    Guideline(const Tree& tree, const Tree& sagging, const Foliation& foliation, double allowance,
               const std::atomic<bool>* cancel)
-        : tree_(tree), foliation_(foliation), allowance_(allowance), cancel_(cancel),
-          before_(crownShape(tree, foliation))
+        : tree_(tree), sagging_(sagging), foliation_(foliation), allowance_(allowance),
+          cancel_(cancel), before_(crownShape(tree, foliation))
     {
     }
 
@@ -37,8 +38,8 @@ public:
     Choice least(const std::vector<HeadroomGoal>& goals,
                  std::optional<Rule> without = std::nullopt) const
     {
-        auto decisions =
-            headroomDecisions(tree_, foliation_, goals, {.limbShare = without != Rule::limbShare});
+        auto decisions = headroomDecisions(tree_, foliation_, goals,
+                                           {.limbShare = without != Rule::limbShare}, &sagging_);
         const double stem_m = stemDiameter_m(tree_);
         decisions.leafMost = without == Rule::seasonShare ? kUnlimited : allowance_;
         decisions.woundMost_m2 = without == Rule::woundSum
@@ -52,7 +53,8 @@ public:
 
     [[nodiscard]] double leastWithoutAny(const std::vector<HeadroomGoal>& goals) const
     {
-        const auto decisions = headroomDecisions(tree_, foliation_, goals, {.limbShare = false});
+        const auto decisions =
+            headroomDecisions(tree_, foliation_, goals, {.limbShare = false}, &sagging_);
         const double least = relaxedLeaf(decisions)[decisions.root];
         return least < kUnlimited ? least : 0.0;
     }
@@ -73,6 +75,7 @@ private:
     }
 
     const Tree& tree_;
+    const Tree& sagging_;
     const Foliation& foliation_;
     double allowance_;
     const std::atomic<bool>* cancel_;
@@ -85,8 +88,8 @@ std::vector<HeadroomGoal> partWay(std::vector<HeadroomGoal> goals,
                                   const std::vector<double>& shares)
 {
     for (std::size_t i = 0; i < goals.size(); ++i)
-        if (now[i].height_m && now[i].shortfall_m > 0.0)
-            goals[i].height_m = *now[i].height_m + shares[i] * now[i].shortfall_m;
+        if (const auto height = now[i].worstHeight_m(); height && now[i].worstShortfall_m() > 0.0)
+            goals[i].height_m = *height + shares[i] * now[i].worstShortfall_m();
     return goals;
 }
 
@@ -119,7 +122,7 @@ Choice closest(const Guideline& guideline, const std::vector<HeadroomGoal>& goal
     };
     std::vector<std::size_t> lacking;
     for (std::size_t i = 0; i < now.size(); ++i)
-        if (now[i].shortfall_m > 0.0)
+        if (now[i].worstShortfall_m() > 0.0)
             lacking.push_back(i);
     raise(lacking);
     if (lacking.size() > 1)
@@ -176,6 +179,13 @@ std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& afte
     return notes;
 }
 
+std::vector<headroom::StripHeadroom> headroomOf(const Garden& garden, const Tree& tree,
+                                                const Foliation& foliation, const Species& species)
+{
+    return headroom::treeHeadroom(garden, tree,
+                                  load::sagUnder(tree, foliation, species, load::kHeaviest).tree);
+}
+
 void describe(const Garden& garden, const Tree& tree, const Foliation& foliation,
               const Species& species, const Choice& choice, Suggestion& suggestion)
 {
@@ -188,7 +198,7 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
         suggestion.labour = together(suggestion.labour, suggestion.cuts.back().labour);
         standing = afterCut(standing, cut);
     }
-    suggestion.after = headroom::treeHeadroom(garden, standing);
+    suggestion.after = headroomOf(garden, standing, foliation, species);
     if (!choice.cuts.empty())
         suggestion.notes = crownNotes(crownShape(tree, foliation), crownShape(standing, foliation),
                                       suggestion.leafShare);
@@ -201,20 +211,21 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
                    const std::atomic<bool>* cancel)
 {
     Suggestion suggestion;
-    suggestion.before = headroom::treeHeadroom(garden, tree);
+    const auto sagging = load::sagUnder(tree, foliation, species, load::kHeaviest).tree;
+    suggestion.before = headroom::treeHeadroom(garden, tree, sagging);
     auto allowed = allowance(tree, species, date);
     suggestion.allowance = allowed.share;
     suggestion.allowanceReasons = std::move(allowed.reasons);
     suggestion.labour = whoForTree(tree);
     const bool lacking = std::ranges::any_of(
-        suggestion.before, [](const auto& strip) { return strip.shortfall_m > 0.0; });
+        suggestion.before, [](const auto& strip) { return strip.worstShortfall_m() > 0.0; });
     if (!lacking) {
         suggestion.outcome = Outcome::nothingNeeded;
         suggestion.after = suggestion.before;
         suggestion.proven = true;
         return suggestion;
     }
-    const Guideline guideline(tree, foliation, suggestion.allowance, cancel);
+    const Guideline guideline(tree, sagging, foliation, suggestion.allowance, cancel);
     const auto goals = headroomGoals(garden, tree);
     auto choice = guideline.least(goals);
     suggestion.outcome = choice.found ? Outcome::met : Outcome::notWithinGuideline;

@@ -24,13 +24,22 @@ std::vector<Cut> cutsOf(const advice::Suggestion& suggestion)
     return cuts;
 }
 
+load::Conditions conditionsOn(const Question& question, const Tree& tree, const Species& species,
+                              const Place& place, double gust_m_s)
+{
+    auto conditions = model::conditionsOn(question.date, tree, species, place, gust_m_s);
+    conditions.inRain = question.inRain;
+    conditions.glaze_m = question.glaze_m;
+    conditions.air_C = question.air_C;
+    return conditions;
+}
+
 TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliation& foliation,
                           const Species& species, const Question& question, double gust_m_s,
                           const std::atomic<bool>* cancel)
 {
-    auto windy = conditionsOn(question.date, tree, species, garden.place, gust_m_s);
-    windy.air_C = question.air_C;
-    const auto still = conditionsOn(question.date, tree, species, garden.place, 0.0);
+    const auto windy = conditionsOn(question, tree, species, garden.place, gust_m_s);
+    const auto still = conditionsOn(question, tree, species, garden.place, 0.0);
     TreeAssessment result;
     result.tree = tree.id;
     result.foliation = foliation;
@@ -45,10 +54,13 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
         load::breakingGusts(tree, foliation, species, garden.place, garden.exposure, windy);
     result.reliefs =
         load::allReliefs(tree, foliation, species, garden.place, garden.exposure, windy);
-    result.headroom = headroom::treeHeadroom(garden, tree);
+    result.heaviest = load::sagUnder(tree, foliation, species, load::kHeaviest);
+    result.headroom = headroom::treeHeadroom(garden, tree, result.heaviest.tree);
     result.suggestion =
         advice::suggest(garden, tree, result.foliation, species, question.date, cancel);
-    result.loadAfter = loadOf(advice::afterCuts(tree, cutsOf(result.suggestion)), windy);
+    const Tree standing = advice::afterCuts(tree, cutsOf(result.suggestion));
+    result.loadAfter = loadOf(standing, windy);
+    result.springBack = load::springBack(tree, standing, foliation, species);
     result.labour =
         advice::together(result.suggestion.labour, advice::whoForLoads(tree, result.load));
     return result;

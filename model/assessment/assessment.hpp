@@ -9,6 +9,7 @@
 #include "model/load/forecast.hpp"
 #include "model/load/limb_load.hpp"
 #include "model/load/relief.hpp"
+#include "model/load/sag.hpp"
 #include "model/species/species.hpp"
 
 #include <atomic>
@@ -25,6 +26,8 @@ struct Question {
     std::optional<double> gust_m_s{};             ///< blank: the garden's design gust
     double air_C{load::kStandardAir_C};           ///< temperature of the air in that gust
     std::optional<load::ForecastGust> forecast{}; ///< what the gust was read from, if from words
+    bool inRain{};                                ///< leaf and twigs are wet
+    double glaze_m{};                             ///< radial thickness of glaze ice, >= 0
 };
 
 /// Everything known of one tree.
@@ -34,9 +37,11 @@ struct TreeAssessment {
     std::optional<SketchCheck> sketch; ///< against published trees of its girth; blank: none known
     load::TreeLoad load;               ///< at the gust asked for, leaf as on the date
     load::TreeLoad still;              ///< own weight, leaf and crop only
-    std::vector<headroom::StripHeadroom> headroom;
+    load::Sag heaviest;                ///< wet, in leaf and in fruit
+    std::vector<headroom::StripHeadroom> headroom; ///< as drawn, and when it hangs so
     advice::Suggestion suggestion;
-    load::TreeLoad loadAfter;                 ///< after the suggested cuts
+    load::TreeLoad loadAfter; ///< after the suggested cuts
+    load::Sag springBack;     ///< of the limbs that the suggested cuts leave, dry, by those cuts
     std::vector<load::BreakingGust> breaking; ///< one for each limb, in Tree::limbs order
     /// What each cut by itself buys: thinning of a limb's own shoots, then removals.
     std::vector<load::CutRelief> reliefs;

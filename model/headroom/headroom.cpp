@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace model::headroom {
 namespace {
@@ -118,33 +119,66 @@ LimbOver limbOver(const Tree& tree, std::size_t limb, const std::vector<LeafyBod
     return over;
 }
 
+/// What all limbs of a tree have over a strip.
+struct TreeOver {
+    std::vector<LowPart> parts;    ///< the lowest of each limb that is over it, lowest first
+    std::vector<Polygon> outlines; ///< of all that is over it
+};
+
+TreeOver treeOver(const Tree& tree, const std::vector<LeafyBody>& bodies, const Polygon& outline,
+                  double needed_m)
+{
+    TreeOver result;
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
+        auto over = limbOver(tree, limb, bodies, outline);
+        if (!over.lowest)
+            continue;
+        std::ranges::move(over.outlines, std::back_inserter(result.outlines));
+        result.parts.push_back({tree.limbs[limb].id, over.lowest->height_m,
+                                !over.withoutShoots || over.withoutShoots->height_m >= needed_m,
+                                over.lowest->at_m + tree.position_m});
+    }
+    std::ranges::stable_sort(result.parts, {}, &LowPart::height_m);
+    return result;
+}
+
+/// Those below a height.
+std::vector<LowPart> below(std::vector<LowPart> lowestFirst, double height_m)
+{
+    std::erase_if(lowestFirst, [&](const LowPart& part) { return part.height_m >= height_m; });
+    return lowestFirst;
+}
+
 StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, const Strip& strip)
 {
     const auto outline = inTreeFrame(strip.outline_m, tree.position_m);
     StripHeadroom result;
     result.strip = strip.id;
     result.needed_m = neededHeadroom_m(strip);
-    std::vector<Polygon> shade;
-    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
-        const auto over = limbOver(tree, limb, bodies, outline);
-        if (!over.lowest)
-            continue;
-        shade.insert(shade.end(), over.outlines.begin(), over.outlines.end());
-        const LowPart part{tree.limbs[limb].id, over.lowest->height_m,
-                           !over.withoutShoots || over.withoutShoots->height_m >= result.needed_m,
-                           over.lowest->at_m + tree.position_m};
-        if (!result.height_m || part.height_m < *result.height_m) {
-            result.height_m = part.height_m;
-            result.lowestAt_m = part.at_m;
-        }
-        if (part.height_m < result.needed_m)
-            result.blame.push_back(part);
-    }
-    std::ranges::stable_sort(result.blame, {}, &LowPart::height_m);
-    if (!result.height_m)
+    const auto over = treeOver(tree, bodies, outline, result.needed_m);
+    if (over.parts.empty())
         return result;
+    result.height_m = over.parts.front().height_m;
+    result.lowestAt_m = over.parts.front().at_m;
     result.shortfall_m = std::max(0.0, result.needed_m - *result.height_m);
-    result.overhang_m2 = area_m2(intersect(unite(shade), toRegion(outline)));
+    result.blame = below(over.parts, result.needed_m);
+    result.overhang_m2 = area_m2(intersect(unite(over.outlines), toRegion(outline)));
+    return result;
+}
+
+SaggedHeadroom saggedOver(const Tree& tree, const std::vector<LeafyBody>& bodies,
+                          const Strip& strip)
+{
+    SaggedHeadroom result;
+    const double needed_m = neededHeadroom_m(strip);
+    const auto over =
+        treeOver(tree, bodies, inTreeFrame(strip.outline_m, tree.position_m), needed_m);
+    if (over.parts.empty())
+        return result;
+    result.height_m = over.parts.front().height_m;
+    result.lowestLimb = over.parts.front().limb;
+    result.shortfall_m = std::max(0.0, needed_m - *result.height_m);
+    result.blame = below(over.parts, needed_m);
     return result;
 }
 
@@ -206,6 +240,27 @@ std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree)
     for (const auto& strip : garden.strips)
         all.push_back(overStrip(tree, bodies, strip));
     return all;
+}
+
+std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree, const Tree& sagging)
+{
+    auto all = treeHeadroom(garden, tree);
+    const auto bodies = leafyBodies(sagging);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        all[i].sagged = saggedOver(sagging, bodies, garden.strips[i]);
+    return all;
+}
+
+double StripHeadroom::worstShortfall_m() const
+{
+    return std::max(shortfall_m, sagged ? sagged->shortfall_m : 0.0);
+}
+
+std::optional<double> StripHeadroom::worstHeight_m() const
+{
+    if (!sagged || !sagged->height_m)
+        return height_m;
+    return height_m ? std::min(*height_m, *sagged->height_m) : *sagged->height_m;
 }
 
 std::optional<LowPoint> lowestOver(const Curtain& curtain, const Polygon& strip)

@@ -31,7 +31,15 @@ struct LowPart {
     Point2 at_m{};        ///< garden frame, where
 };
 
-/// Headroom under one tree over one strip.
+/// Headroom under one tree over one strip when the tree hangs at its heaviest.
+struct SaggedHeadroom {
+    std::optional<double> height_m; ///< lowest over the strip; blank: nothing overhangs it
+    std::string lowestLimb;         ///< id of the limb that hangs lowest then; empty: none
+    double shortfall_m{};           ///< 0 when enough
+    std::vector<LowPart> blame;     ///< every limb below the needed height then, lowest first
+};
+
+/// Headroom under one tree over one strip, as it was drawn.
 struct StripHeadroom {
     std::string strip; ///< id
     double needed_m{};
@@ -40,10 +48,22 @@ struct StripHeadroom {
     double shortfall_m{};             ///< 0 when enough
     double overhang_m2{};             ///< how much of the strip the crown covers on plan
     std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
+    /// Wet, in leaf and in fruit; blank: not asked for
+    std::optional<SaggedHeadroom> sagged;
+
+    /// The larger shortfall of the two.
+    [[nodiscard]] double worstShortfall_m() const;
+    /// The lower of the two heights; blank: nothing ever overhangs the strip.
+    [[nodiscard]] std::optional<double> worstHeight_m() const;
 };
 
 /// One tree's headroom over every strip.
 [[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree);
+
+/// The same, also when the tree hangs at its heaviest. \param sagging  the same tree then
+/// (load::sagUnder(): its stations moved)
+[[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree,
+                                                      const Tree& sagging);
 
 /// Height of the lowest point of a curtain (tree frame) over a strip; nothing when they don't meet.
 /// The underside is convex, so its least value over a polygon lies at the curtain's own lowest

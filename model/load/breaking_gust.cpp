@@ -238,14 +238,22 @@ std::vector<double> breakingGusts_m_s(const std::vector<WeakPlace>& places, cons
 std::vector<bool> standing(const std::vector<WeakPlace>& places, const WindLaw& law,
                            const Draws& draws, const std::vector<double>& gusts)
 {
-    std::vector<WeakPlace> bare;
-    for (const auto& place : places)
-        bare.push_back(place.withoutGuests());
-    const bool guests = std::ranges::any_of(places, &WeakPlace::carriesGuests);
-    const auto without = guests ? breakingGusts_m_s(bare, law, draws) : gusts;
     std::vector<bool> stands(gusts.size());
+    if (std::ranges::none_of(places, &WeakPlace::carriesGuests)) {
+        for (std::size_t i = 0; i < gusts.size(); ++i)
+            stands[i] = gusts[i] >= kStoodThrough_m_s;
+        return stands;
+    }
+    std::vector<WeakPlace> bare;
+    std::vector<WeakPlace> past;
+    for (const auto& place : places) {
+        bare.push_back(place.withoutGuests());
+        past.push_back(place.withPastCrop());
+    }
+    const auto without = breakingGusts_m_s(bare, law, draws);
+    const auto bore = breakingGusts_m_s(past, law, draws);
     for (std::size_t i = 0; i < gusts.size(); ++i)
-        stands[i] = without[i] >= kStoodThrough_m_s;
+        stands[i] = without[i] >= kStoodThrough_m_s && bore[i] > 0.0;
     return stands;
 }
 

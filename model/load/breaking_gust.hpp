@@ -36,8 +36,9 @@ struct BreakingGust {
     double p50_m_s{};   ///< half of them
     double p90_m_s{};   ///< nine in ten; kGreatestGust_m_s: that or more
     /// Share of the draws in which the limb, without crop, rain or ice, stands in
-    /// kStoodThrough_m_s as it was drawn. The others can't be this limb and are left out. A small
-    /// share says that the drawing is doubtful: too thin, or too leafy.
+    /// kStoodThrough_m_s as it was drawn, and bears half of its crop in still air. The others can't
+    /// be this limb and are left out. A small share says that the drawing is doubtful: too thin, or
+    /// too leafy.
     double stood{1.0};
     bool hasStrength{true};                ///< false: dead or cracked wood, all gusts are 0
     std::array<double, kUnknowns> share{}; ///< of the range's variance, by Unknown; sums to 1

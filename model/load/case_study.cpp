@@ -1,6 +1,8 @@
 #include "model/load/case_study.hpp"
 
+#include "model/constants.hpp"
 #include "model/load/drag.hpp"
+#include "model/load/elastic_tree.hpp"
 #include "model/load/strength.hpp"
 
 #include <algorithm>
@@ -78,6 +80,7 @@ Redrawn CaseStudy::redraw(const Tree& tree, const Foliation& foliation)
     const bool otherLines = silhouettes_.redraw(tree, case_.order, bodies, redrawn);
     if (otherLeaf || otherCap || otherLines)
         redrawn.beyond.assign(tree.limbs.size(), true);
+    prop(tree, redrawn.beyond);
     sumUp(redrawn.beyond);
     return redrawn;
 }
@@ -172,6 +175,34 @@ void CaseStudy::cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies
         if (own[i])
             case_.wind.pieces[i] = dragOnPieces(case_.limbs[i].pieces, wind_);
     }
+}
+
+/// Takes off what props push up with under all that has come on since the tree was drawn (L30).
+/// What one bears hangs on limbs all over the tree, so all are asked again. \param beyond  is told
+/// which limbs bear something else by that
+void CaseStudy::prop(const Tree& tree, std::vector<bool>& beyond)
+{
+    const bool wasPropped = case_.propped;
+    const auto hasProps = [](const Limb& limb) { return !limb.props.empty(); };
+    case_.propped = std::ranges::any_of(tree.limbs, hasProps);
+    if (!case_.propped && !wasPropped)
+        return;
+    std::vector<std::vector<double>> before;
+    for (auto& cut : case_.limbs) {
+        auto& own = before.emplace_back();
+        for (auto& piece : cut.pieces)
+            own.push_back(std::exchange(piece.prop_kg, 0.0));
+    }
+    const auto elastic = elasticTree(tree, case_.order, case_.limbs, species_);
+    const auto pushes = propPushes_N(elastic, drawnWeight(case_.limbs, species_),
+                                     hungWeight(case_.limbs, species_));
+    for (std::size_t i = 0; i < pushes.size(); ++i)
+        case_.limbs[elastic.props[i].limb].pieces[elastic.props[i].piece].prop_kg +=
+            pushes[i] / kGravity_m_s2;
+    for (std::size_t limb = 0; limb < before.size(); ++limb)
+        if (!std::ranges::equal(before[limb], case_.limbs[limb].pieces, {}, {}, &Piece::prop_kg))
+            for (auto on = limb; on != kNoLimb; on = case_.order.parent[on])
+                beyond[on] = true;
 }
 
 void CaseStudy::sumUp(const std::vector<bool>& limbs)

@@ -38,6 +38,7 @@ private:
     [[nodiscard]] std::vector<bool> beyond(const LimbOrder& order, const Redrawn& redrawn) const;
     void cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies,
              const std::vector<bool>& own, bool all);
+    void prop(const Tree& tree, std::vector<bool>& beyond);
     void sumUp(const std::vector<bool>& limbs);
 
     Species species_;

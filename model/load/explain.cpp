@@ -69,7 +69,11 @@ void addWeight(Chain& chain, const Weights& weights, const Asked& asked, Vec3 di
     if (weights.weather.mass_kg > 0.0)
         chain.add(Quantity::weatherMass, weights.weather.mass_kg, "L24",
                   "McPherson et al. 2017; ASCE 7-16, 10.4.1");
-    chain.add(Quantity::weightArm, norm(asked.weightMoment_Nm) / (kGravity_m_s2 * mass), "L19",
+    const double propped = -weights.props.mass_kg;
+    if (propped > 0.0)
+        chain.add(Quantity::propForce, propped * kGravity_m_s2, "L30", "");
+    chain.add(Quantity::weightArm,
+              norm(asked.weightMoment_Nm) / (kGravity_m_s2 * std::abs(mass - propped)), "L19",
               "drawn");
     chain.add(Quantity::weightMoment, bending_Nm(asked.weightMoment_Nm, direction), "L19", "");
 }

@@ -21,7 +21,8 @@ enum class Quantity {
     leafyMass,         ///< kg, leaf and twigs
     fruitMass,         ///< kg
     weatherMass,       ///< kg, rain and ice
-    weightArm,         ///< m, level distance of their common centre from the place
+    propForce,         ///< N, that props beyond the place push up with
+    weightArm,         ///< m, level distance at which the mass, less the props, gives its moment
     weightMoment,      ///< N m, bending
     bendingMoment,     ///< N m, both together
     torsion,           ///< N m

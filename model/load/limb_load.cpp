@@ -1,10 +1,25 @@
 #include "model/load/limb_load.hpp"
 
+#include "model/constants.hpp"
 #include "model/load/load_study.hpp"
 
 #include <algorithm>
 
 namespace model::load {
+namespace {
+
+/// What props under a limb and under all that grows from it push up with.
+double propsUnder_N(const LoadCase& load, std::size_t limb)
+{
+    double sum = 0.0;
+    for (const auto& piece : load.limbs[limb].pieces)
+        sum += piece.prop_kg * kGravity_m_s2;
+    for (const auto child : load.order.children[limb])
+        sum += propsUnder_N(load, child);
+    return sum;
+}
+
+} // namespace
 
 LimbLoad limbLoad(const LoadCase& load, std::size_t limb, const Governing& worst)
 {
@@ -14,7 +29,9 @@ LimbLoad limbLoad(const LoadCase& load, std::size_t limb, const Governing& worst
     const double factor = worst.along_m > 0.0 ? piece.factorWithin : piece.factorAtStart;
     LimbLoad result;
     result.limb = limb;
-    result.mass_kg = load.weights[limb].mass_kg;
+    result.props_N = load.propped ? propsUnder_N(load, limb) : 0.0;
+    // The weights have the props taken off.
+    result.mass_kg = load.weights[limb].mass_kg + result.props_N / kGravity_m_s2;
     result.duration = worst.duration;
     result.wind_N = worst.duration < 1.0 ? 0.0
                                          : load.drags[limb].force_N[worst.wind.bearing] *

@@ -14,6 +14,7 @@ namespace model::load {
 struct LimbLoad {
     std::size_t limb{};     ///< index into Tree::limbs
     double mass_kg{};       ///< the limb and all that grows from it, green, with all it bears
+    double props_N{};       ///< what props push up with, under this limb and what grows from it
     double wind_N{};        ///< drag on the same, governing bearing
     double governingAt_m{}; ///< along the limb from its union
     double governingBearing_deg{}; ///< the wind comes FROM here (as forecasts give it)

@@ -21,6 +21,7 @@ struct LoadCase {
     /// For each limb: of its strength, what is left under its weight alone for as long as what
     /// hangs on it and beyond stays (L27).
     std::vector<double> standing;
+    bool propped{}; ///< some limb rests on a prop
 };
 
 /// Cuts the tree into pieces, loads them, and sums the loads from the tips to the foot.

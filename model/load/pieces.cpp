@@ -35,6 +35,8 @@ std::vector<double> changesOfCourse(const Tree& tree, const LimbOrder& order, st
         add(body.from_m);
     for (const auto& defect : limb.defects)
         add(defect.at_m);
+    for (const auto& prop : limb.props)
+        add(prop.at_m);
     add(unionZone_m(limb));
     std::ranges::sort(places);
     std::vector<double> apart{0.0};

@@ -26,6 +26,7 @@ struct Piece {
     double fruit_kg{};
     double rain_kg{};
     double ice_kg{};        ///< on its wood, leaf and twigs
+    double prop_kg{};       ///< that a prop at its end takes off it (L30)
     double radius_m{};      ///< of the leafy body around it; 0: bare wood
     double hang_m{};        ///< of the shoots below the body
     double density{};       ///< of its leaf, relative to medium

@@ -73,6 +73,7 @@ void add(Weights& whole, const Weights& part)
     add(whole.leafy, part.leafy);
     add(whole.fruit, part.fruit);
     add(whole.weather, part.weather);
+    add(whole.props, part.props);
 }
 
 void add(DragSums& whole, const DragSums& part)
@@ -116,7 +117,8 @@ Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m)
     return {hung(wood.volume_m3 * wood_kg_m3,
                  piece.from_m + (start_m + wood.centre_m) * piece.direction),
             hung(share * piece.leafy_kg, middle), hung(share * piece.fruit_kg, middle),
-            hung(share * (piece.rain_kg + piece.ice_kg), middle)}; // (L18)
+            hung(share * (piece.rain_kg + piece.ice_kg), middle),
+            hung(-piece.prop_kg, piece.from_m + piece.length_m * piece.direction)}; // (L18, L30)
 }
 
 Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
@@ -126,6 +128,7 @@ Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
     add(all, kinds.leafy);
     add(all, kinds.fruit);
     add(all, kinds.weather);
+    add(all, kinds.props);
     return all;
 }
 

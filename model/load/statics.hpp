@@ -37,6 +37,7 @@ struct Weights {
     Weight leafy{}; ///< leaf and twigs
     Weight fruit{};
     Weight weather{}; ///< rain and ice
+    Weight props{};   ///< what props take off, below 0
 };
 
 /// Drag on what lies beyond a place in one direction: force, and force times position. All its

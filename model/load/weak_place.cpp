@@ -82,8 +82,10 @@ WeakPlace::WeakPlace(const LoadCase& load, std::size_t limb, const Governing& wo
     leafy_ = hung(weights.leafy);
     Weight guests = weights.fruit;
     add(guests, weights.weather);
+    add(guests, weights.props); // they bear nothing but guests (L30)
     guest_ = hung(guests);
-    guestMass_kg_ = guests.mass_kg;
+    guestMass_kg_ = weights.fruit.mass_kg + weights.weather.mass_kg;
+    cropShare_ = guestMass_kg_ > 0.0 ? weights.fruit.mass_kg / guestMass_kg_ : 0.0;
     standing_ = load.standing[limb];
     wind_ = part((1.0 / windScale) * asked.windMoment_Nm,
                  worst.beyond.share / windScale * worst.beyond.drag.force_N * dot(towards, t), t);
@@ -108,6 +110,16 @@ WeakPlace WeakPlace::withoutGuests() const
     bare.standing_ = 1.0;
     bare.multiply();
     return bare;
+}
+
+WeakPlace WeakPlace::withPastCrop() const
+{
+    constexpr double kBorneBefore = 0.5;
+    const double share = kBorneBefore * cropShare_;
+    WeakPlace past = *this;
+    past.guest_ = {share * guest_.bending_Nm, share * guest_.torsion_Nm, share * guest_.axial_N};
+    past.multiply();
+    return past;
 }
 
 bool WeakPlace::isLike(const WeakPlace& other) const

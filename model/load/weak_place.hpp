@@ -45,6 +45,8 @@ public:
     /// True if crop, rain or ice hang beyond the place: what is not there every day.
     [[nodiscard]] bool carriesGuests() const { return guestMass_kg_ > 0.0; }
     [[nodiscard]] WeakPlace withoutGuests() const;
+    /// With the share of its crop that it is taken to have borne before (L23), and no rain or ice.
+    [[nodiscard]] WeakPlace withPastCrop() const;
 
     /// True if the two are the same place in the same wind, or so near that it is all one.
     [[nodiscard]] bool isLike(const WeakPlace& other) const;
@@ -65,6 +67,7 @@ private:
     Part leafy_{};
     Part guest_{}; ///< crop, rain and ice
     double guestMass_kg_{};
+    double cropShare_{};   ///< of the guests' mass
     double standing_{1.0}; ///< strength under weight alone, for as long as they stay (L27)
     Part wind_{};
     struct Products {

@@ -13,8 +13,8 @@ constexpr double kFilmOnBroadleaf_kg_m2 = 0.5;
 constexpr double kFilmOnConifer_kg_m2 = 1.0;
 constexpr double kLeaflessShare = 0.1;
 
-// Twigs too fine to draw, as one bar; assumed, last and last but one year's shoots.
-constexpr double kTwigDiameter_m = 0.005;
+// Twigs too fine to draw, from 2 to 20 mm, as one bar that takes as much ice for its mass (L26).
+constexpr double kTwigDiameter_m = 0.007;
 
 // ASCE 7-16, 10.4.1: ice on a level plate is 0.6 of pi x thickness x area of one side.
 constexpr double kLevelPlate = 0.6;
@@ -51,8 +51,10 @@ double glazePerLeafArea_kg_m2(const Species& species, const Foliation& foliation
     const double onTwigs = twig_m_m2 * glazeOnBar_kg_m(kTwigDiameter_m, glaze_m);
     const double level = kGlaze_kg_m3 * std::numbers::pi * glaze_m; // falls on a level m2, no wind
     const double onLeaf = inLeaf ? kLevelPlate * level : 0.0;
-    const double falls = level * std::hypot(foliation.crownArea_m2, foliation.outlineArea_m2);
-    return std::min(onTwigs + onLeaf, falls / foliation.leafArea_m2); // (L26)
+    const double falls = level * foliation.crownArea_m2 / foliation.leafArea_m2;
+    if (falls <= 0.0)
+        return 0.0;
+    return falls * -std::expm1(-(onTwigs + onLeaf) / falls); // (L26)
 }
 
 double durationFactor(double days)

@@ -18,7 +18,7 @@ inline constexpr double kGlaze_kg_m3 = 900.0;
 [[nodiscard]] double glazeOnBar_kg_m(double diameter_m, double glaze_m);
 
 /// Glaze on leaf and twigs, kg per m2 of the leaf area that is there in summer: what covers them
-/// all round, but no more than falls on the crown (L26).
+/// all round, less what twigs above keep from falling on those below (L26).
 /// \throws std::domain_error  on a thickness that is negative or not finite
 [[nodiscard]] double glazePerLeafArea_kg_m2(const Species& species, const Foliation& foliation,
                                             bool inLeaf, double glaze_m);

@@ -3,6 +3,7 @@
 #include "app/words/cut_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/load_words.hpp"
+#include "app/words/sag_words.hpp"
 #include "tests/app/words/small_garden.hpp"
 
 #include <gtest/gtest.h>
@@ -80,6 +81,48 @@ TEST(HeadroomWords, SayHowMuchIsMissingAndWhatIsInTheWay)
     EXPECT_EQ(shown(sentence(headroom, Told("en_GB").wording)),
               "“Path to the gate”: headroom is 1.62 m and 2.1 m is needed, so it is 0.48 m short. "
               "In the way: hanging shoots of “West limb” down to 1.62 m and “l3” down to 1.9 m.");
+}
+
+TEST(HeadroomWords, TellHowLowTheTreeHangsWhenWet)
+{
+    model::headroom::StripHeadroom headroom;
+    headroom.strip = "path";
+    headroom.needed_m = 2.1;
+    headroom.height_m = 2.2;
+    headroom.sagged = {.height_m = 1.95, .lowestLimb = "west", .shortfall_m = 0.15, .blame = {}};
+    Told told("en_GB");
+    EXPECT_EQ(shown(sentence(headroom, told.wording)),
+              "“Path to the gate”: the lowest part hangs 2.2 m above the ground; 2.1 m is enough. "
+              "When it is wet it comes down to 1.95 m, which is 0.15 m short; “West limb” hangs "
+              "lowest then.");
+    told.garden.trees.front().limbs.front().fruit_kg = 1.0;
+    headroom.sagged->height_m = 2.12;
+    headroom.sagged->shortfall_m = 0.0;
+    EXPECT_EQ(shown(sentence(headroom, told.wording)),
+              "“Path to the gate”: the lowest part hangs 2.2 m above the ground; 2.1 m is enough. "
+              "Wet and in fruit it comes down to 2.12 m, which is still enough; “West limb” hangs "
+              "lowest then.");
+    headroom.sagged->height_m = 2.196; // no tape shows that
+    EXPECT_EQ(shown(sentence(headroom, told.wording)),
+              "“Path to the gate”: the lowest part hangs 2.2 m above the ground; 2.1 m is enough.");
+}
+
+TEST(SagWords, TellHowFarALimbSinksAndSpringsBack)
+{
+    const model::load::LimbSag sag{
+        .limb = 1, .tip_m = 0.21, .most_m = 0.21, .mostAt_m = 2.4, .prop_N = 0.0};
+    const Told told("en_GB");
+    const auto plain = shown(sentence(sag, std::nullopt, told.wording));
+    EXPECT_NE(plain.find("sinks by about 0.21 m where it sinks most, 2.4 m along it."),
+              std::string::npos)
+        << plain;
+    EXPECT_EQ(plain.find("springs"), std::string::npos);
+    EXPECT_NE(shown(sentence(sag, 0.06, told.wording)).find("springs back by about 0.06 m"),
+              std::string::npos);
+    auto held = sag;
+    held.prop_N = 98.0665;
+    EXPECT_NE(shown(sentence(held, 0.001, told.wording)).find("Its prop then bears about 10 kg."),
+              std::string::npos);
 }
 
 TEST(LoadWords, GiveNoFigureForWoodWithoutStrength)

@@ -3,6 +3,7 @@
 #include "model/advice/crown_shape.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
+#include "model/load/sag.hpp"
 
 #include <gtest/gtest.h>
 
@@ -26,6 +27,7 @@ Species anySpecies()
     Species species;
     species.wood.basicSpecificGravity.value = 0.5;
     species.wood.limbDensity_kg_m3.value = 900.0;
+    species.wood.greenMoe_Pa.value = 1e16; // stiff as no wood is: nothing sags, see HoldsWhenWet
     return species;
 }
 
@@ -298,6 +300,48 @@ TEST(Suggestion, NamesTheRuleThatBinds)
     EXPECT_EQ(suggestion.binding.front().rule, Rule::seasonShare);
     EXPECT_NEAR(*suggestion.binding.front().found, 1.0 / 3.0, 1e-9);
     EXPECT_NEAR(suggestion.leafShareWithoutGuideline, 1.0 / 3.0, 1e-9);
+}
+
+// A path that has enough under the dry tree and not under the wet one asks for cuts too; and what
+// the cuts leave holds when it is wet and in fruit, not only as drawn.
+TEST(Suggest, HoldsWhenWet)
+{
+    std::mt19937 random(77);
+    auto soft = anySpecies();
+    soft.wood.woodClass = WoodClass::hardwood;
+    soft.wood.greenMoe_Pa.value = 7e9;
+    int lifts = 0;
+    int onlyWet = 0;
+    for (int round = 0; round < 40; ++round) {
+        auto garden = randomGarden(random);
+        auto& tree = garden.trees.front();
+        for (auto& limb : tree.limbs)
+            limb.fruit_kg = limb.parent ? 1.0 : 0.0;
+        const auto foliation = foliate(tree, soft);
+        const auto heavy = [&](const Tree& standing) {
+            return headroom::treeHeadroom(
+                garden, standing, load::sagUnder(standing, foliation, soft, load::kHeaviest).tree);
+        };
+        const auto suggestion = suggest(garden, tree, foliation, soft, kDate);
+        const auto before = heavy(tree);
+        onlyWet += std::ranges::any_of(before, [](const auto& strip) {
+            return strip.shortfall_m == 0.0 && strip.sagged->shortfall_m > 0.0;
+        });
+        if (suggestion.outcome != Outcome::met)
+            continue;
+        Tree standing = tree;
+        for (const auto& planned : suggestion.cuts) {
+            standing = afterCut(standing, planned.cut);
+            if (planned.cut.kind == CutKind::lifting) {
+                ++lifts;
+                EXPECT_GE(*planned.cut.height_m, 2.3);
+            }
+        }
+        for (const auto& strip : heavy(standing))
+            EXPECT_LT(strip.worstShortfall_m(), 0.005) << round << " " << strip.strip;
+    }
+    EXPECT_GT(lifts, 0);
+    EXPECT_GT(onlyWet, 0);
 }
 
 } // namespace

@@ -189,3 +189,26 @@ TEST(UsualHeadroom, LiesInThePublishedRangesAndNamesItsSource)
         EXPECT_FALSE(headroom::usualHeadroom(use).source.empty());
     }
 }
+
+// The same tree with its limb 0.3 m lower at the tip: over the strip by two thirds of that at most.
+TEST(TreeHeadroom, TellsWhatIsLeftWhenTheTreeSags)
+{
+    auto garden = oneLimbGarden();
+    garden.strips = {{"strip", "", StripUse::path, box(12.5, 15, 13.0, 25), 1.65, {}},
+                     {"far", "", StripUse::path, box(30, 15, 31, 25), 2.4, {}}};
+    Tree sagging = garden.trees.front();
+    sagging.limbs[1].stations[1].position_m.z -= 0.3;
+    const auto found = treeHeadroom(garden, garden.trees.front(), sagging);
+    EXPECT_EQ(found[0].shortfall_m, 0.0);
+    ASSERT_TRUE(found[0].sagged);
+    EXPECT_EQ(found[0].sagged->lowestLimb, "east");
+    EXPECT_LT(*found[0].sagged->height_m, *found[0].height_m - 0.15);
+    EXPECT_GT(*found[0].sagged->height_m, *found[0].height_m - 0.30);
+    EXPECT_NEAR(found[0].sagged->shortfall_m, 1.65 - *found[0].sagged->height_m, 1e-12);
+    EXPECT_EQ(found[0].worstShortfall_m(), found[0].sagged->shortfall_m);
+    EXPECT_EQ(found[0].worstHeight_m(), found[0].sagged->height_m);
+    EXPECT_EQ(found[0].sagged->blame.size(), 1U);
+    EXPECT_FALSE(found[1].sagged->height_m);
+    EXPECT_EQ(found[1].worstShortfall_m(), 0.0);
+    EXPECT_FALSE(treeHeadroom(garden, garden.trees.front())[0].sagged);
+}
