@@ -21,6 +21,11 @@ constexpr std::array<Word<std::string_view>, 7> kCrownHabit{{{"vase", "vase"},
                                                              {"conical", "conical"},
                                                              {"columnar", "columnar"}}};
 
+constexpr std::array<Word<ShootPattern>, 3> kShootPattern{
+    {{"short_flush", ShootPattern::shortFlush},
+     {"spring_flush", ShootPattern::springFlush},
+     {"long_season", ShootPattern::longSeason}}};
+
 constexpr std::array<Word<Growth>, 4> kGrowth{{{"slow", Growth::slow},
                                                {"medium", Growth::medium},
                                                {"fast", Growth::fast},
@@ -78,6 +83,7 @@ void readSize(const TableRow& row, Practice& practice)
     practice.spreadHigh_m = spread.high;
     practice.shootLow_m = shoot.low;
     practice.shootHigh_m = shoot.high;
+    practice.shootPattern = row.word<ShootPattern>("shoot_pattern", kShootPattern);
     practice.growth = row.word<Growth>("growth_class", kGrowth);
 }
 
@@ -101,6 +107,7 @@ void readSources(const TableRow& row, Practice& practice)
              {"height_low_m", "height_high_m", "spread_low_m", "spread_high_m"});
     row.cite(practice.sources, "shoot_low", {"shoot_low_m"});
     row.cite(practice.sources, "shoot_high", {"shoot_high_m"});
+    row.cite(practice.sources, "shoot_pattern", {"shoot_pattern"});
     row.cite(practice.sources, "growth", {"growth_class"});
     row.cite(practice.sources, "timing", {"flowering", "best_months_north", "avoid_months_north"});
     row.cite(practice.sources, "decay", {"decay_resistance"});
@@ -133,6 +140,9 @@ std::vector<std::string> practiceColumns()
             "shoot_high_m",
             "shoot_high_source",
             "shoot_high_evidence",
+            "shoot_pattern",
+            "shoot_pattern_source",
+            "shoot_pattern_evidence",
             "growth_class",
             "growth_source",
             "growth_evidence",

@@ -55,6 +55,8 @@ enum class DragGroup { flexible, fineLeaved, medium, stiff, scaleConifer, needle
 enum class Rating { low, medium, high };
 enum class Decay { poor, moderate, good };
 enum class Growth { slow, medium, fast, veryFast };
+/// How the year's extension of shoots is spread over the season (docs/methods/growth.md, G1).
+enum class ShootPattern { shortFlush, springFlush, longSeason };
 enum class Flowering { none, beforeLeaves, spring, summer };
 
 /// Green wood of one species.
@@ -86,6 +88,7 @@ struct Practice {
     double spreadHigh_m{};
     double shootLow_m{}; ///< yearly shoot extension, lower and upper end
     double shootHigh_m{};
+    ShootPattern shootPattern{ShootPattern::longSeason};
     Growth growth{};
     Flowering flowering{};
     std::vector<int> bestMonthsNorth;  ///< 1..12, northern hemisphere

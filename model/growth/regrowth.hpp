@@ -1,0 +1,37 @@
+#pragma once
+
+#include "model/garden/garden.hpp"
+#include "model/growth/shoot_rate.hpp"
+#include "model/species/species.hpp"
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model::growth {
+
+/// When the headroom over one strip is lost again.
+struct Regrowth {
+    std::string strip; ///< id
+    std::string limb;  ///< id of the one that comes down into it first
+    double height_m{}; ///< headroom on the day reckoned from
+    double spare_m{};  ///< of it, beyond what is needed; 0 or less: lost already
+    /// Nine in ten such trees hold it at least till `early`, half of them till `middle`, one in ten
+    /// till `late`. Blank: twenty years or more.
+    std::optional<std::chrono::year_month_day> early;
+    std::optional<std::chrono::year_month_day> middle;
+    std::optional<std::chrono::year_month_day> late;
+    /// Cuts back to this height that a year's growth asks for, as a mean; blank without spare
+    /// headroom, for then any growth is too much.
+    std::optional<double> cutsAYear;
+};
+
+/// For every strip that the tree overhangs within reach of its growth, from how the tree stands on
+/// `from` (G4). The crown is taken as dry and at rest.
+/// \param rate  from shootRate
+[[nodiscard]] std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing,
+                                             const Species& species, const ShootRate& rate,
+                                             std::chrono::year_month_day from);
+
+} // namespace model::growth
