@@ -173,6 +173,17 @@ double glazeOf(const Arguments& arguments, const Units& units)
     return *glaze_m;
 }
 
+double spareOf(const Arguments& arguments, const Units& units)
+{
+    if (arguments.spare.empty())
+        return 0.0;
+    constexpr double kMost_m = 10.0;
+    const auto spare_m = units.parseLength_m(QString::fromStdString(arguments.spare));
+    if (!spare_m || !(*spare_m >= 0.0 && *spare_m <= kMost_m))
+        refuse("--spare", arguments.spare, "a length such as \"30 cm\" or \"1 ft\", up to 10 m");
+    return *spare_m;
+}
+
 std::string treeOf(const Arguments& arguments, const model::Garden& garden)
 {
     return chosen("--tree", arguments.tree, garden.trees);

@@ -22,6 +22,7 @@ struct Arguments {
     std::string date;
     std::string month;
     std::string planting;
+    std::string spare;
     std::string measures;
     bool json{};
     bool failOnAttention{};
@@ -71,6 +72,11 @@ struct ChosenLimb {
 /// The thickness of glaze asked for in m, 0 when none was. A number without a unit is in mm.
 /// \throws Refusal  on anything but 0-100 mm
 [[nodiscard]] double glazeOf(const Arguments& arguments, const Units& units);
+
+/// The headroom to spare asked for in m, 0 when none was. A number without a unit is in the units'
+/// own.
+/// \throws Refusal  on anything but a length of 0-10 m
+[[nodiscard]] double spareOf(const Arguments& arguments, const Units& units);
 
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that

@@ -172,6 +172,11 @@ private:
             ->add_option("--planting", arguments_.planting, "Only this planting, by its name or id")
             ->type_name("NAME");
         addGardenVerb("check", "Is anything wrong with a garden file?", &checkCommand);
+        suggest
+            ->add_option("--spare", arguments_.spare,
+                         "Headroom beyond what is needed, to be grown into,\n"
+                         "such as \"30 cm\" or \"1 ft\"")
+            ->type_name("LENGTH");
         for (CLI::App* command : {assess, suggest, headroom})
             addTree(command);
         for (CLI::App* command : {assess, suggest, light})

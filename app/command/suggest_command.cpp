@@ -1,5 +1,6 @@
 #include "app/command/commands.hpp"
 #include "app/report/assessment_json.hpp"
+#include "app/report/growth_json.hpp"
 #include "app/report/suggestion_text.hpp"
 #include "model/advice/suggestion.hpp"
 
@@ -13,10 +14,11 @@ struct TreeSuggestion {
     const model::Tree& tree;
     const model::Species& species;
     model::advice::Suggestion suggestion;
+    std::vector<model::advice::Hold> holds;
 };
 
 std::vector<TreeSuggestion> suggestAll(const Job& job, const model::Garden& garden,
-                                       std::chrono::year_month_day date)
+                                       std::chrono::year_month_day date, model::advice::Aim aim)
 {
     const std::string wanted = treeOf(job.arguments, garden);
     std::vector<TreeSuggestion> all;
@@ -25,8 +27,9 @@ std::vector<TreeSuggestion> suggestAll(const Job& job, const model::Garden& gard
             continue;
         const model::Species& species = *findSpecies(job.tables, tree.species);
         const auto foliation = foliate(tree, species);
-        all.push_back(
-            {tree, species, model::advice::suggest(garden, tree, foliation, species, date)});
+        all.push_back({tree, species,
+                       model::advice::suggest(garden, tree, foliation, species, date, aim),
+                       model::advice::holds(garden, tree, foliation, species, date)});
     }
     return all;
 }
@@ -39,6 +42,7 @@ std::string text(const std::vector<TreeSuggestion>& all, const model::Garden& ga
         const Wording wording{units, garden, each.tree, each.species};
         addTreeTitle(page, wording);
         addSuggestion(page, each.suggestion, wording);
+        addHolds(page, each.holds, wording);
         addLabour(page, each.suggestion.labour, wording);
     }
     addCautions(page);
@@ -49,12 +53,17 @@ Json json(const std::vector<TreeSuggestion>& all, const model::Garden& garden,
           std::chrono::year_month_day date, const Units& units)
 {
     Json trees = Json::array();
-    for (const TreeSuggestion& each : all)
+    for (const TreeSuggestion& each : all) {
+        Json holds = Json::array();
+        for (const auto& hold : each.holds)
+            holds.push_back(toJson(hold));
         trees.push_back(
             {{"id", each.tree.id},
              {"name", each.tree.name},
              {"species", each.tree.species},
-             {"suggestion", toJson(each.suggestion, {units, garden, each.tree, each.species})}});
+             {"suggestion", toJson(each.suggestion, {units, garden, each.tree, each.species})},
+             {"holds", std::move(holds)}});
+    }
     return {
         {"format", "underbough-suggestion"},
         {"version", 1},
@@ -72,7 +81,7 @@ int suggestCommand(const Job& job)
     const Units units = unitsOf(job.arguments);
     const auto date = dateOf(job.arguments);
     const model::Garden garden = gardenOf(job);
-    const auto all = suggestAll(job, garden, date);
+    const auto all = suggestAll(job, garden, date, {.spare_m = spareOf(job.arguments, units)});
     if (job.arguments.json)
         job.streams.out << jsonText(json(all, garden, date, units));
     else

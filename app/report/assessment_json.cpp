@@ -7,7 +7,6 @@
 #include "model/light/sample_day.hpp"
 
 #include <algorithm>
-#include <cstdio>
 
 namespace app {
 namespace {
@@ -196,14 +195,6 @@ const auto& withId(const Things& things, const std::string& id)
 }
 
 } // namespace
-
-std::string isoDate(std::chrono::year_month_day date)
-{
-    std::array<char, 16> text{};
-    std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", int(date.year()),
-                  unsigned(date.month()), unsigned(date.day()));
-    return text.data();
-}
 
 Json sunJson(const std::vector<model::light::PlantingSun>& sun,
              const std::vector<model::light::PlantingSun>& after, std::chrono::year_month_day date,

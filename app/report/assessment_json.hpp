@@ -17,7 +17,4 @@ namespace app {
                            std::chrono::year_month_day date, const model::Garden& garden,
                            const model::Tables& tables);
 
-/// "2025-07-14".
-[[nodiscard]] std::string isoDate(std::chrono::year_month_day date);
-
 } // namespace app

@@ -3,6 +3,8 @@
 #include "model/document/fault.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cstdio>
 
 namespace app {
 namespace {
@@ -66,6 +68,14 @@ std::string jsonText(const Json& value)
     std::string text;
     write(value, {}, text);
     return text + '\n';
+}
+
+std::string isoDate(std::chrono::year_month_day date)
+{
+    std::array<char, 16> text{};
+    std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", int(date.year()),
+                  unsigned(date.month()), unsigned(date.day()));
+    return text.data();
 }
 
 } // namespace app

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <chrono>
 #include <string>
 
 namespace app {
@@ -13,5 +14,8 @@ using Json = nlohmann::ordered_json;
 /// form that reads back to the same double (the library's own writer adds figures to some: 1.1
 /// can become 1.1000000000000001), and lists of numbers on one line.
 [[nodiscard]] std::string jsonText(const Json& value);
+
+/// A day as ISO 8601 writes it: "2025-07-14".
+[[nodiscard]] std::string isoDate(std::chrono::year_month_day date);
 
 } // namespace app

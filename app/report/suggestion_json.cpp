@@ -1,5 +1,6 @@
 #include "app/report/suggestion_json.hpp"
 
+#include "app/report/growth_json.hpp"
 #include "app/report/rule_names.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
@@ -148,6 +149,9 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
     Json cuts = Json::array();
     for (const PlannedCut& cut : suggestion.cuts)
         cuts.push_back(toJson(cut, wording));
+    Json regrowth = Json::array();
+    for (const auto& strip : suggestion.regrowth)
+        regrowth.push_back(toJson(strip));
     return {
         {"outcome", jsonName(suggestion.outcome)},
         {"leaf_share", number(suggestion.leafShare)},
@@ -162,6 +166,9 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
         {"search_nodes", suggestion.nodes},
         {"notes", findingList(suggestion.notes, wording)},
         {"labour", toJson(suggestion.labour, wording)},
+        {"spare_m", number(suggestion.spare_m)},
+        {"shoots", toJson(suggestion.shoots)},
+        {"regrowth", std::move(regrowth)},
     };
 }
 

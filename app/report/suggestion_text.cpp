@@ -3,6 +3,7 @@
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_list.hpp"
+#include "app/words/growth_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/labour_words.hpp"
 
@@ -48,6 +49,16 @@ void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wordi
             page.bullet(sentence(strip, wording));
 }
 
+void addRegrowth(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    if (suggestion.regrowth.empty())
+        return;
+    page.heading(Words::tr("How long it holds"));
+    for (const auto& strip : suggestion.regrowth)
+        page.bullet(sentence(strip, wording));
+    page.paragraph(shootWords(suggestion.shoots, wording));
+}
+
 } // namespace
 
 void addLabour(TextPage& page, const model::advice::Labour& labour, const Wording& wording)
@@ -83,12 +94,22 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
     for (const QString& reason : sentences(suggestion.allowanceReasons, wording))
         page.bullet(reason);
     addBinding(page, suggestion, wording);
-    if (suggestion.cuts.empty())
+    if (!suggestion.cuts.empty()) {
+        page.gap();
+        addCuts(page, suggestion, wording);
+        page.gap();
+        addAfter(page, suggestion, wording);
+    }
+    addRegrowth(page, suggestion, wording);
+}
+
+void addHolds(TextPage& page, const std::vector<model::advice::Hold>& holds, const Wording& wording)
+{
+    if (holds.size() < 2) // one way to cut is no choice
         return;
-    page.gap();
-    addCuts(page, suggestion, wording);
-    page.gap();
-    addAfter(page, suggestion, wording);
+    page.paragraph(Words::tr("Cut higher, and it holds longer:"));
+    for (const QString& line : holdLines(holds, wording))
+        page.bullet(line);
 }
 
 void addCautions(TextPage& page)

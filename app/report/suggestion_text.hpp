@@ -2,13 +2,17 @@
 
 #include "app/report/text_page.hpp"
 #include "app/words/wording.hpp"
-#include "model/advice/suggestion.hpp"
+#include "model/advice/hold.hpp"
 
 namespace app {
 
 /// Adds what to cut and the headroom that it gives.
 void addSuggestion(TextPage& page, const model::advice::Suggestion& suggestion,
                    const Wording& wording);
+
+/// Adds what cutting higher costs and how long it holds; nothing for an empty list.
+void addHolds(TextPage& page, const std::vector<model::advice::Hold>& holds,
+              const Wording& wording);
 
 /// Adds who does it, with every reason.
 void addLabour(TextPage& page, const model::advice::Labour& labour, const Wording& wording);

@@ -204,11 +204,26 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
                                       suggestion.leafShare);
 }
 
-} // namespace
+/// The garden with so much more headroom asked for over every strip.
+Garden withSpare(const Garden& garden, double spare_m)
+{
+    Garden raised = garden;
+    for (auto& strip : raised.strips)
+        strip.headroom_m = headroom::neededHeadroom_m(strip) + spare_m;
+    return raised;
+}
 
-Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
-                   const Species& species, std::chrono::year_month_day date,
-                   const std::atomic<bool>* cancel)
+std::vector<Cut> cutsOf(const Suggestion& suggestion)
+{
+    std::vector<Cut> cuts;
+    for (const auto& planned : suggestion.cuts)
+        cuts.push_back(planned.cut);
+    return cuts;
+}
+
+Suggestion suggestCuts(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                       const Species& species, std::chrono::year_month_day date,
+                       const std::atomic<bool>* cancel)
 {
     Suggestion suggestion;
     const auto sagging = load::sagUnder(tree, foliation, species, load::kHeaviest).tree;
@@ -242,6 +257,23 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
     if (tree.protection == Protection::unknown && !suggestion.cuts.empty())
         suggestion.notes.push_back(
             {Rule::protectedTree, Severity::inform, {}, std::nullopt, std::nullopt});
+    return suggestion;
+}
+
+} // namespace
+
+Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                   const Species& species, std::chrono::year_month_day date, Aim aim,
+                   const std::atomic<bool>* cancel)
+{
+    auto suggestion =
+        suggestCuts(withSpare(garden, aim.spare_m), tree, foliation, species, date, cancel);
+    const Tree standing = afterCuts(tree, cutsOf(suggestion));
+    suggestion.spare_m = aim.spare_m;
+    suggestion.before = headroom::treeHeadroom(garden, tree); // against the need, without spare
+    suggestion.after = headroom::treeHeadroom(garden, standing);
+    suggestion.shoots = growth::shootRate(tree, species, garden.place, suggestion.leafShare);
+    suggestion.regrowth = growth::regrowth(garden, standing, species, suggestion.shoots, date);
     return suggestion;
 }
 

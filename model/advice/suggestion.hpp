@@ -4,6 +4,7 @@
 #include "model/advice/rule.hpp"
 #include "model/crown/foliage.hpp"
 #include "model/garden/garden.hpp"
+#include "model/growth/regrowth.hpp"
 #include "model/headroom/headroom.hpp"
 #include "model/species/species.hpp"
 
@@ -33,6 +34,11 @@ enum class Outcome {
     notWithinGuideline, ///< no set of cuts does; these come closest inside it
 };
 
+/// What the gardener is after, beyond what the garden itself asks for.
+struct Aim {
+    double spare_m{}; ///< headroom beyond what each strip needs, left to be grown into; >= 0
+};
+
 /// The least leaf that restores the headroom.
 struct Suggestion {
     Outcome outcome{};
@@ -48,12 +54,16 @@ struct Suggestion {
     long nodes{};                       ///< search nodes visited
     Labour labour;                      ///< for the whole job
     std::vector<Finding> notes;         ///< rules that speak of the whole job without forbidding it
+    double spare_m{};                   ///< Aim::spare_m
+    growth::ShootRate shoots;           ///< after these cuts
+    std::vector<growth::Regrowth> regrowth; ///< from `date` on, of the tree as the cuts leave it
 };
 
 /// Smallest set of cuts that gives every strip its headroom, inside the guideline; exact.
+/// Strips that have what they need count as lacking if they don't have the aim's spare as well.
 /// \param cancel  looked at between search nodes; set it from another thread to stop early
 [[nodiscard]] Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                                  const Species& species, std::chrono::year_month_day date,
-                                 const std::atomic<bool>* cancel = nullptr);
+                                 Aim aim = {}, const std::atomic<bool>* cancel = nullptr);
 
 } // namespace model::advice

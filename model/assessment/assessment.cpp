@@ -57,7 +57,7 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
     result.heaviest = load::sagUnder(tree, foliation, species, load::kHeaviest);
     result.headroom = headroom::treeHeadroom(garden, tree, result.heaviest.tree);
     result.suggestion =
-        advice::suggest(garden, tree, result.foliation, species, question.date, cancel);
+        advice::suggest(garden, tree, result.foliation, species, question.date, {}, cancel);
     const Tree standing = advice::afterCuts(tree, cutsOf(result.suggestion));
     result.loadAfter = loadOf(standing, windy);
     result.springBack = load::springBack(tree, standing, foliation, species);
