@@ -3,7 +3,11 @@
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_list.hpp"
+#include "app/words/growth_words.hpp"
 #include "app/words/labour_words.hpp"
+
+#include <algorithm>
+#include <utility>
 
 namespace app {
 namespace {
@@ -139,6 +143,29 @@ QString WorkViewModel::proof() const
         return {};
     return found->proven ? tr("Every other set of cuts was weighed: none does it with less leaf.")
                          : tr("The search was cut short: a set with less leaf may exist.");
+}
+
+QStringList WorkViewModel::holds() const
+{
+    const Assessed assessed(workspace_);
+    if (!assessed.isThere())
+        return {};
+    auto strips = assessed.full->suggestion.regrowth;
+    std::ranges::stable_sort(strips, {}, [](const auto& strip) {
+        return std::pair(!strip.middle, strip.middle.value_or(std::chrono::year_month_day{}));
+    });
+    QStringList lines;
+    for (const auto& strip : strips)
+        lines << sentence(strip, assessed.wording(workspace_.units()));
+    return lines;
+}
+
+QString WorkViewModel::shoots() const
+{
+    const Assessed assessed(workspace_);
+    if (!assessed.isThere() || assessed.full->suggestion.regrowth.empty())
+        return {};
+    return shootWords(assessed.full->suggestion.shoots, assessed.wording(workspace_.units()));
 }
 
 QString WorkViewModel::who() const

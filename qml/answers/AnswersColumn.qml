@@ -69,6 +69,28 @@ ScrollView {
             Layout.fillWidth: true
             work: root.work
         }
+        Card {
+            objectName: "holdCard"
+            Layout.fillWidth: true
+            visible: root.work.holds.length > 0
+            question: qsTr("When must it be cut again?")
+            headline: root.work.holds.length > 0 ? root.work.holds[0] : ""
+            tone: Tone.Plain
+            stale: !root.work.isCurrent
+
+            Repeater {
+                model: root.work.holds.slice(1)
+                Note {
+                    required property string modelData
+                    text: modelData
+                    color: Theme.ink
+                }
+            }
+            Note {
+                Layout.topMargin: 4
+                text: root.work.shoots
+            }
+        }
         WhoCard {
             Layout.fillWidth: true
             work: root.work
