@@ -105,7 +105,8 @@ double cutHeight_m(const Hanging& limb, double lift_m)
     constexpr double kPerMetre = 100.0;
     constexpr double kRounding = 1e-6;
     const double drop = limb.heavy ? load::largestDrop_m(limb.drawn, *limb.heavy) : 0.0;
-    return drop > 0.0 ? std::ceil((lift_m + drop) * kPerMetre - kRounding) / kPerMetre : lift_m;
+    return drop > kTouch_m ? std::ceil((lift_m + drop) * kPerMetre - kRounding) / kPerMetre
+                           : lift_m;
 }
 
 std::optional<Stay> howToStay(const Hanging& limb, const Foliation& foliation,

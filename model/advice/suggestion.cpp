@@ -270,10 +270,13 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
         suggestCuts(withSpare(garden, aim.spare_m), tree, foliation, species, date, cancel);
     const Tree standing = afterCuts(tree, cutsOf(suggestion));
     suggestion.spare_m = aim.spare_m;
-    suggestion.before = headroom::treeHeadroom(garden, tree); // against the need, without spare
-    suggestion.after = headroom::treeHeadroom(garden, standing);
+    // Against the need, without spare.
+    suggestion.before = headroomOf(garden, tree, foliation, species);
+    suggestion.after = headroomOf(garden, standing, foliation, species);
     suggestion.shoots = growth::shootRate(tree, species, garden.place, suggestion.leafShare);
-    suggestion.regrowth = growth::regrowth(garden, standing, species, suggestion.shoots, date);
+    suggestion.regrowth =
+        growth::regrowth(garden, load::sagUnder(standing, foliation, species, load::kHeaviest).tree,
+                         species, suggestion.shoots, date);
     return suggestion;
 }
 

@@ -28,7 +28,8 @@ struct Regrowth {
 };
 
 /// For every strip that the tree overhangs within reach of its growth, from how the tree stands on
-/// `from` (G4). The crown is taken as dry and at rest.
+/// `from` (G4).
+/// \param standing  as it hangs at its heaviest, when headroom is least (load::sagUnder())
 /// \param rate  from shootRate
 [[nodiscard]] std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing,
                                              const Species& species, const ShootRate& rate,

@@ -322,6 +322,9 @@ TEST(Suggest, HoldsWhenWet)
             return headroom::treeHeadroom(
                 garden, standing, load::sagUnder(standing, foliation, soft, load::kHeaviest).tree);
         };
+        if (const auto dry = headroom::treeHeadroom(garden, tree);
+            round % 2 == 0 && dry[0].height_m)
+            garden.strips[0].headroom_m = *dry[0].height_m - 0.002; // just enough when dry
         const auto suggestion = suggest(garden, tree, foliation, soft, kDate);
         const auto before = heavy(tree);
         onlyWet += std::ranges::any_of(before, [](const auto& strip) {
@@ -332,10 +335,7 @@ TEST(Suggest, HoldsWhenWet)
         Tree standing = tree;
         for (const auto& planned : suggestion.cuts) {
             standing = afterCut(standing, planned.cut);
-            if (planned.cut.kind == CutKind::lifting) {
-                ++lifts;
-                EXPECT_GE(*planned.cut.height_m, 2.3);
-            }
+            lifts += planned.cut.kind == CutKind::lifting;
         }
         for (const auto& strip : heavy(standing))
             EXPECT_LT(strip.worstShortfall_m(), 0.005) << round << " " << strip.strip;
