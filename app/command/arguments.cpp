@@ -184,6 +184,73 @@ double spareOf(const Arguments& arguments, const Units& units)
     return *spare_m;
 }
 
+namespace {
+
+double shareOf(const char* option, const std::string& text, const Units& units, double most)
+{
+    const auto share = units.parseShare(QString::fromStdString(text));
+    if (!share || !(*share > 0.0 && *share <= most))
+        refuse(option, text, "a share such as \"15 %\"");
+    return *share;
+}
+
+model::Goal sunGoal(const std::string& text, const model::Garden& garden)
+{
+    const auto equals = text.rfind('=');
+    model::Goal goal{model::GoalKind::light, model::Want::must, {}, {}, {}, {}};
+    goal.subject = chosen("--sun", text.substr(0, equals), garden.plantings);
+    if (equals == std::string::npos)
+        return goal;
+    bool isNumber = false;
+    goal.value = QString::fromStdString(text.substr(equals + 1)).toDouble(&isNumber);
+    if (!isNumber || !(*goal.value >= 0.0 && *goal.value <= 24.0))
+        refuse("--sun", text, "hours of sun a day after the =, such as \"hedge=4\"");
+    return goal;
+}
+
+} // namespace
+
+model::advice::DayWeather weatherOf(const Arguments& arguments, const Units& units)
+{
+    model::advice::DayWeather weather;
+    if (!arguments.gust.empty())
+        weather.gust_m_s = gustOf(arguments, units);
+    if (!arguments.air.empty())
+        weather.air_C = airOf(arguments, units);
+    if (!arguments.humidity.empty())
+        weather.humidity = shareOf("--humidity", arguments.humidity, units, 1.0);
+    return weather;
+}
+
+std::vector<model::Goal> goalsOf(const Arguments& arguments, const Units& units,
+                                 const model::Garden& garden)
+{
+    using model::GoalKind;
+    using model::Want;
+    std::vector<model::Goal> goals;
+    if (!arguments.relief.empty())
+        goals.push_back({GoalKind::relief,
+                         Want::must,
+                         {},
+                         shareOf("--relief", arguments.relief, units, 10.0),
+                         {},
+                         {}});
+    for (const auto& text : arguments.sun)
+        goals.push_back(sunGoal(text, garden));
+    for (const auto& limb : arguments.keep)
+        goals.push_back({GoalKind::keep, Want::must, limb, {}, {}, {}});
+    for (const auto& limb : arguments.lose)
+        goals.push_back({GoalKind::lose, Want::must, limb, {}, {}, {}});
+    if (!arguments.leaf.empty())
+        goals.push_back({GoalKind::leaf,
+                         Want::must,
+                         {},
+                         shareOf("--leaf", arguments.leaf, units, 1.0),
+                         {},
+                         {}});
+    return goals;
+}
+
 std::string treeOf(const Arguments& arguments, const model::Garden& garden)
 {
     return chosen("--tree", arguments.tree, garden.trees);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/format/units.hpp"
+#include "model/advice/day_check.hpp"
 #include "model/assessment/assessment.hpp"
 #include "model/document/fault.hpp"
 
@@ -23,6 +24,12 @@ struct Arguments {
     std::string month;
     std::string planting;
     std::string spare;
+    std::string humidity;
+    std::string relief;           ///< "100 %"
+    std::vector<std::string> sun; ///< "hedge=4"
+    std::vector<std::string> keep;
+    std::vector<std::string> lose;
+    std::string leaf; ///< "15 %"
     std::string measures;
     bool json{};
     bool failOnAttention{};
@@ -77,6 +84,15 @@ struct ChosenLimb {
 /// own.
 /// \throws Refusal  on anything but a length of 0-10 m
 [[nodiscard]] double spareOf(const Arguments& arguments, const Units& units);
+
+/// The weather of a day of work, as far as it was given.
+/// \throws Refusal  on what can't be read
+[[nodiscard]] model::advice::DayWeather weatherOf(const Arguments& arguments, const Units& units);
+
+/// The goals asked for, besides those of the garden file; all of them musts.
+/// \throws Refusal  on a share, an hour or a planting that can't be read
+[[nodiscard]] std::vector<model::Goal> goalsOf(const Arguments& arguments, const Units& units,
+                                               const model::Garden& garden);
 
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that

@@ -49,6 +49,7 @@ public:
         app_.add_option("GARDEN", windowGarden_, "A garden file to open in the window")
             ->type_name("FILE");
         addGardenVerbs();
+        addDay();
         addSun();
     }
 
@@ -177,6 +178,22 @@ private:
                          "Headroom beyond what is needed, to be grown into,\n"
                          "such as \"30 cm\" or \"1 ft\"")
             ->type_name("LENGTH");
+        suggest
+            ->add_option("--relief", arguments_.relief,
+                         "Relieve every limb to this share of its expected strength\n"
+                         "at the garden's gust, such as \"80 %\"")
+            ->type_name("SHARE");
+        suggest
+            ->add_option("--sun", arguments_.sun,
+                         "Give a planting so many hours of sun a day, such as\n"
+                         "hedge=4; without a number: what its plant needs")
+            ->type_name("PLANTING=HOURS");
+        suggest->add_option("--keep", arguments_.keep, "A limb that stays, by its id")
+            ->type_name("LIMB");
+        suggest->add_option("--lose", arguments_.lose, "A limb that goes, by its id")
+            ->type_name("LIMB");
+        suggest->add_option("--leaf", arguments_.leaf, "Take no more of the leaf, such as \"15 %\"")
+            ->type_name("SHARE");
         for (CLI::App* command : {assess, suggest, headroom})
             addTree(command);
         for (CLI::App* command : {assess, suggest, light})
@@ -201,6 +218,21 @@ private:
         sun->add_flag("--json", arguments_.json, "JSON, which it writes anyway");
         sun->footer("elevation_deg is without refraction, apparent_elevation_deg with it;\n"
                     "azimuth_deg counts clockwise from north.");
+    }
+
+    void addDay()
+    {
+        CLI::App* day = addVerb("day", "Does the weather speak against tree work?", &dayCommand);
+        day->add_option("--air", arguments_.air,
+                        "Warmth in the shade, such as \"33 C\" or \"91 F\"")
+            ->type_name("TEMPERATURE");
+        day->add_option("--humidity", arguments_.humidity,
+                        "Of the air, such as \"55 %\"; else 50 %")
+            ->type_name("SHARE");
+        day->add_option("--gust", arguments_.gust, "Gusts while you work, such as \"30 km/h\"")
+            ->type_name("SPEED");
+        day->add_flag("--json", arguments_.json, "Write JSON for a program instead of text");
+        addMeasures(day);
     }
 
     CLI::App app_{kAbout, "underbough"};
@@ -232,7 +264,9 @@ int runVerb(const CommandLine& line, const std::function<model::Tables()>& loadT
             Streams streams)
 {
     try {
-        const model::Tables tables = line.verb() == &sunCommand ? model::Tables{} : loadTables();
+        const model::Tables tables = line.verb() == &sunCommand || line.verb() == &dayCommand
+                                         ? model::Tables{}
+                                         : loadTables();
         const int status = line.verb()({line.arguments(), tables, streams});
         streams.out.flush();
         return streams.out ? status : refuse(streams, "underbough: the answer can't be written");

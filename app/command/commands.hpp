@@ -20,6 +20,7 @@ struct Job {
 [[nodiscard]] int suggestCommand(const Job& job);
 [[nodiscard]] int headroomCommand(const Job& job);
 [[nodiscard]] int lightCommand(const Job& job);
+[[nodiscard]] int dayCommand(const Job& job);
 [[nodiscard]] int sunCommand(const Job& job);
 
 /// Says every fault of a garden file, not only the first.

@@ -3,6 +3,7 @@
 #include "app/report/growth_json.hpp"
 #include "app/report/suggestion_text.hpp"
 #include "model/advice/suggestion.hpp"
+#include "model/light/daylight.hpp"
 
 #include <algorithm>
 
@@ -20,16 +21,20 @@ struct TreeSuggestion {
 std::vector<TreeSuggestion> suggestAll(const Job& job, const model::Garden& garden,
                                        std::chrono::year_month_day date, model::advice::Aim aim)
 {
+    const auto foliations = model::light::foliations(garden, job.tables);
+    const model::advice::Surroundings around{job.tables, foliations};
+    aim.around = &around;
     const std::string wanted = treeOf(job.arguments, garden);
     std::vector<TreeSuggestion> all;
-    for (const model::Tree& tree : garden.trees) {
+    for (std::size_t i = 0; i < garden.trees.size(); ++i) {
+        const model::Tree& tree = garden.trees[i];
         if (!wanted.empty() && tree.id != wanted)
             continue;
         const model::Species& species = *findSpecies(job.tables, tree.species);
-        const auto foliation = foliate(tree, species);
+        const auto& foliation = foliations[i];
         all.push_back({tree, species,
                        model::advice::suggest(garden, tree, foliation, species, date, aim),
-                       model::advice::holds(garden, tree, foliation, species, date)});
+                       model::advice::holds(garden, tree, foliation, species, date, aim)});
     }
     return all;
 }
@@ -81,7 +86,10 @@ int suggestCommand(const Job& job)
     const Units units = unitsOf(job.arguments);
     const auto date = dateOf(job.arguments);
     const model::Garden garden = gardenOf(job);
-    const auto all = suggestAll(job, garden, date, {.spare_m = spareOf(job.arguments, units)});
+    const auto all = suggestAll(job, garden, date,
+                                {.spare_m = spareOf(job.arguments, units),
+                                 .goals = goalsOf(job.arguments, units, garden),
+                                 .around = nullptr});
     if (job.arguments.json)
         job.streams.out << jsonText(json(all, garden, date, units));
     else

@@ -29,6 +29,7 @@ constexpr QuantityName kNames[] = {
     {Quantity::leafyMass, "leafy_mass", "kg"},
     {Quantity::fruitMass, "fruit_mass", "kg"},
     {Quantity::weatherMass, "weather_mass", "kg"},
+    {Quantity::propForce, "prop_force", "N"},
     {Quantity::weightArm, "weight_arm", "m"},
     {Quantity::weightMoment, "weight_moment", "N m"},
     {Quantity::bendingMoment, "bending_moment", "N m"},

@@ -107,6 +107,22 @@ const char* jsonName(model::advice::Outcome outcome)
     return "";
 }
 
+const char* jsonName(model::advice::GoalResult::State state)
+{
+    using State = model::advice::GoalResult::State;
+    switch (state) {
+    case State::met:
+        return "met";
+    case State::givenUp:
+        return "given_up";
+    case State::missed:
+        return "missed";
+    case State::leftAside:
+        return "left_aside";
+    }
+    return "";
+}
+
 const char* jsonName(model::Evidence evidence)
 {
     switch (evidence) {

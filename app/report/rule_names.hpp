@@ -11,6 +11,7 @@ namespace app {
 [[nodiscard]] const char* jsonName(model::advice::Severity severity);
 [[nodiscard]] const char* jsonName(model::advice::Who who);
 [[nodiscard]] const char* jsonName(model::advice::Outcome outcome);
+[[nodiscard]] const char* jsonName(model::advice::GoalResult::State state);
 [[nodiscard]] const char* jsonName(model::Evidence evidence);
 
 } // namespace app

@@ -5,6 +5,7 @@
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_words.hpp"
+#include "app/words/goal_words.hpp"
 #include "model/document/words.hpp"
 
 #include <cmath>
@@ -71,6 +72,16 @@ Json findingList(std::span<const Finding> findings, const Wording& wording)
     for (const Finding& finding : findings)
         list.push_back(toJson(finding, wording));
     return list;
+}
+
+Json toJson(const model::advice::GoalResult& result, const Wording& wording)
+{
+    return {
+        {"kind", word(result.goal.kind)},           {"want", word(result.goal.want)},
+        {"subject", idOrNull(result.goal.subject)}, {"state", jsonName(result.state)},
+        {"before", number(result.before)},          {"after", number(result.after)},
+        {"wanted", number(result.wanted)},          {"sentence", plain(sentence(result, wording))},
+    };
 }
 
 Json toJson(const PlannedCut& planned, const Wording& wording)
@@ -149,6 +160,9 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
     Json cuts = Json::array();
     for (const PlannedCut& cut : suggestion.cuts)
         cuts.push_back(toJson(cut, wording));
+    Json goals = Json::array();
+    for (const auto& goal : suggestion.goals)
+        goals.push_back(toJson(goal, wording));
     Json regrowth = Json::array();
     for (const auto& strip : suggestion.regrowth)
         regrowth.push_back(toJson(strip));
@@ -166,6 +180,7 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
         {"search_nodes", suggestion.nodes},
         {"notes", findingList(suggestion.notes, wording)},
         {"labour", toJson(suggestion.labour, wording)},
+        {"goals", std::move(goals)},
         {"spare_m", number(suggestion.spare_m)},
         {"shoots", toJson(suggestion.shoots)},
         {"regrowth", std::move(regrowth)},

@@ -3,6 +3,7 @@
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_list.hpp"
+#include "app/words/goal_words.hpp"
 #include "app/words/growth_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/labour_words.hpp"
@@ -47,6 +48,15 @@ void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wordi
     for (const auto& strip : suggestion.after)
         if (strip.height_m)
             page.bullet(sentence(strip, wording));
+}
+
+void addGoals(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    if (suggestion.goals.empty())
+        return;
+    page.heading(Words::tr("What you want of it"));
+    for (const auto& goal : suggestion.goals)
+        page.bullet(sentence(goal, wording));
 }
 
 void addRegrowth(TextPage& page, const Suggestion& suggestion, const Wording& wording)
@@ -100,6 +110,7 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
         page.gap();
         addAfter(page, suggestion, wording);
     }
+    addGoals(page, suggestion, wording);
     addRegrowth(page, suggestion, wording);
 }
 

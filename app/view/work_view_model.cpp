@@ -160,6 +160,16 @@ QStringList WorkViewModel::holds() const
     return lines;
 }
 
+QString WorkViewModel::firstHold() const
+{
+    return holds().value(0);
+}
+
+QStringList WorkViewModel::otherHolds() const
+{
+    return holds().mid(1);
+}
+
 QString WorkViewModel::shoots() const
 {
     const Assessed assessed(workspace_);

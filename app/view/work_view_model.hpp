@@ -25,7 +25,8 @@ class WorkViewModel final : public QObject {
     Q_PROPERTY(QStringList notes READ notes NOTIFY changed FINAL)
     Q_PROPERTY(QStringList binding READ binding NOTIFY changed FINAL)
     Q_PROPERTY(QString proof READ proof NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList holds READ holds NOTIFY changed FINAL)
+    Q_PROPERTY(QString firstHold READ firstHold NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList otherHolds READ otherHolds NOTIFY changed FINAL)
     Q_PROPERTY(QString shoots READ shoots NOTIFY changed FINAL)
     Q_PROPERTY(QString who READ who NOTIFY changed FINAL)
     Q_PROPERTY(app::Tone::Value whoTone READ whoTone NOTIFY changed FINAL)
@@ -49,6 +50,8 @@ public:
     [[nodiscard]] QStringList notes() const;   ///< what goes for all of the cuts
     [[nodiscard]] QStringList binding() const; ///< the rules that stand in the way
     [[nodiscard]] QString proof() const;       ///< how far the search got, in words
+    [[nodiscard]] QString firstHold() const; ///< of holds(); empty if there is none
+    [[nodiscard]] QStringList otherHolds() const;
     [[nodiscard]] QStringList holds() const;   ///< when each strip is lost again, the first first
     [[nodiscard]] QString shoots() const;      ///< how fast the shoots grow, and who says so
     [[nodiscard]] QString who() const;

@@ -96,15 +96,23 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
     const Units& units = wording.units;
     switch (suggestion.outcome) {
     case Outcome::nothingNeeded:
+        if (!suggestion.goals.empty())
+            return Words::tr("Nothing has to be cut for headroom or for what must be reached.");
         return Words::tr("Nothing has to be cut for headroom.");
     case Outcome::met:
+        if (!suggestion.goals.empty())
+            return Words::tr("These cuts do what must be done, for %1 of the leaf; up to %2 may go "
+                             "now.")
+                .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
         return Words::tr("These cuts give every strip its headroom for %1 of the leaf; up to %2 "
                          "may go now.")
             .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
     case Outcome::notWithinGuideline:
         break;
     }
-    QString text = Words::tr("The headroom can't be had inside the guideline.");
+    QString text = suggestion.goals.empty()
+                       ? Words::tr("The headroom can't be had inside the guideline.")
+                       : Words::tr("Not all that must be done can be had inside the guideline.");
     if (!suggestion.cuts.empty())
         text += QLatin1Char(' ') +
                 Words::tr("These cuts come closest, for %1 of the leaf; up to %2 may go now.")

@@ -11,7 +11,7 @@ using model::advice::Outcome;
 using model::growth::Regrowth;
 
 /// Less headroom than this is none to spare.
-constexpr double kNoSpare_m = 0.005;
+constexpr double kNoSpare_m = 0.03;
 
 /// A day where days are known, else the month.
 QString day(std::chrono::year_month_day date, bool toTheMonth, const Units& units)

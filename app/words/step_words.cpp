@@ -53,6 +53,8 @@ QString stepName(Quantity quantity)
         return Words::tr("crop beyond it");
     case Quantity::weatherMass:
         return Words::tr("rain or ice beyond it");
+    case Quantity::propForce:
+        return Words::tr("what props beyond it push up with");
     case Quantity::weightArm:
         return Words::tr("level distance of their common centre");
     case Quantity::weightMoment:
@@ -106,6 +108,7 @@ QString stepValue(const model::load::Step& step, const Units& units)
     case Quantity::outline:
         return units.area(value);
     case Quantity::windForce:
+    case Quantity::propForce:
     case Quantity::axialForce:
         return units.force(value);
     case Quantity::windArm:

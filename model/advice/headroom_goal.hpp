@@ -1,9 +1,9 @@
 #pragma once
 
-#include "model/advice/search.hpp"
 #include "model/crown/foliage.hpp"
 #include "model/garden/garden.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace model::advice {
@@ -18,25 +18,28 @@ struct HeadroomGoal {
 /// The strips of a garden as goals for one tree.
 [[nodiscard]] std::vector<HeadroomGoal> headroomGoals(const Garden& garden, const Tree& tree);
 
-/// Which rules about single limbs the options must keep; all on unless a rule is being tried
-/// without, to learn whether it is the one that binds.
-struct LimbRules {
-    bool limbShare{true};
+/// A limb by itself, as it was drawn and, where that is looked at, as it hangs at its heaviest
+/// (load::sagUnder()): goals are to be met in both states.
+struct Hanging {
+    Limb drawn;
+    std::optional<Limb> heavy;
 };
 
-/// Everything that can be done to a tree's limbs for headroom. A cut is offered only if the part
-/// that goes stands in the way of a goal, so no set of cuts holds one that could be left out.
-///
-/// Offered per limb: leave it (if its own part is clear), lift its shoots (if that clears it),
-/// shorten it to a lateral of at least a third of the cut's diameter (and lift what stays), take
-/// it off at its union. The trunk is never shortened or taken.
-/// \param sagging  the same tree as it hangs at its heaviest (load::sagUnder()): goals are to be
-/// met
-///        in this state too, and shoots lifted by as much more as their limb sinks. What limbs
-///        spring back when cuts take weight off them is not counted on. Null: not looked at.
-/// `leafMost`, `woundMost_m2` and `crownAccepts` are left for the caller.
-[[nodiscard]] Decisions headroomDecisions(const Tree& tree, const Foliation& foliation,
-                                          const std::vector<HeadroomGoal>& goals,
-                                          LimbRules rules = {}, const Tree* sagging = nullptr);
+/// A stretch of it.
+[[nodiscard]] Hanging hangingPart(const Hanging& limb, double from_m, double to_m);
+
+/// True if any of the limb's own wood or leaf is too low over a goal's strip.
+[[nodiscard]] bool blocksAny(const Hanging& limb, const std::vector<HeadroomGoal>& goals);
+
+/// How a limb can stay under the goals: as it is, or with its shoots lifted, by as much more as the
+/// limb sinks. What limbs spring back when cuts take weight off them is not counted on.
+struct Stay {
+    std::optional<double> lift_m; ///< blank: as it is
+    double leaf_m2{};             ///< that stays on it
+};
+
+/// Nothing if neither helps: then it can't stay.
+[[nodiscard]] std::optional<Stay> howToStay(const Hanging& limb, const Foliation& foliation,
+                                            const std::vector<HeadroomGoal>& goals);
 
 } // namespace model::advice

@@ -25,15 +25,15 @@ std::optional<growth::Regrowth> firstLost(const std::vector<growth::Regrowth>& a
 } // namespace
 
 std::vector<Hold> holds(const Garden& garden, const Tree& tree, const Foliation& foliation,
-                        const Species& species, std::chrono::year_month_day date,
+                        const Species& species, std::chrono::year_month_day date, Aim aim,
                         const std::atomic<bool>* cancel)
 {
     std::vector<Hold> all;
     for (const double spare : kSpares_m) {
         if (cancel && cancel->load(std::memory_order_relaxed))
             break;
-        const auto suggestion =
-            suggest(garden, tree, foliation, species, date, {.spare_m = spare}, cancel);
+        aim.spare_m = spare;
+        const auto suggestion = suggest(garden, tree, foliation, species, date, aim, cancel);
         if (suggestion.regrowth.empty())
             break;
         if (!all.empty() && suggestion.outcome == all.back().outcome &&

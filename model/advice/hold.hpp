@@ -15,10 +15,11 @@ struct Hold {
 
 /// The same suggestion with 0, 0.15, 0.3 ... 0.9 m to spare, as far as the guideline allows: the
 /// first that it doesn't allow is the last in the list. A spare that the cuts before it leave
-/// anyway is passed over. Empty for a tree over no strip.
+/// anyway is passed over. What else is aimed at stays as it is.
+/// Empty for a tree over no strip.
 [[nodiscard]] std::vector<Hold> holds(const Garden& garden, const Tree& tree,
                                       const Foliation& foliation, const Species& species,
-                                      std::chrono::year_month_day date,
+                                      std::chrono::year_month_day date, Aim aim = {},
                                       const std::atomic<bool>* cancel = nullptr);
 
 } // namespace model::advice

@@ -2,6 +2,7 @@
 
 #include "model/advice/labour.hpp"
 #include "model/advice/rule.hpp"
+#include "model/advice/targets.hpp"
 #include "model/crown/foliage.hpp"
 #include "model/garden/garden.hpp"
 #include "model/growth/regrowth.hpp"
@@ -36,10 +37,29 @@ enum class Outcome {
 
 /// What the gardener is after, beyond what the garden itself asks for.
 struct Aim {
-    double spare_m{}; ///< headroom beyond what each strip needs, left to be grown into; >= 0
+    double spare_m{};        ///< headroom beyond what each strip needs, left to be grown into; >= 0
+    std::vector<Goal> goals; ///< besides the tree's own
+    const Surroundings* around{}; ///< null: goals of light are left aside
 };
 
-/// The least leaf that restores the headroom.
+/// What became of one of the gardener's goals.
+struct GoalResult {
+    Goal goal;
+    enum class State {
+        met,
+        givenUp,   ///< a wish that can't be had with the rest
+        missed,    ///< a must that can't be had inside the guideline; as close as can be
+        leftAside, ///< names nothing that is there, or asks for light where none is reckoned
+    } state{};
+    /// relief: utilisation of the limb, or of the worst one; light: effective sun hours a day.
+    std::optional<double> before;
+    std::optional<double> after;
+    std::optional<double> wanted;
+    std::optional<double> atBest; ///< light: if the tree were away
+    std::string worstLimb;        ///< relief of all: id of the one that `before` speaks of
+};
+
+/// The least leaf that restores the headroom and reaches the gardener's goals.
 struct Suggestion {
     Outcome outcome{};
     std::vector<PlannedCut> cuts; ///< in working order: outer and higher first
@@ -54,16 +74,19 @@ struct Suggestion {
     long nodes{};                       ///< search nodes visited
     Labour labour;                      ///< for the whole job
     std::vector<Finding> notes;         ///< rules that speak of the whole job without forbidding it
+    std::vector<GoalResult> goals;      ///< the tree's own, then the aim's
     double spare_m{};                   ///< Aim::spare_m
     growth::ShootRate shoots;           ///< after these cuts
     std::vector<growth::Regrowth> regrowth; ///< from `date` on, of the tree as the cuts leave it
 };
 
-/// Smallest set of cuts that gives every strip its headroom, inside the guideline; exact.
+/// Smallest set of cuts that gives every strip its headroom and reaches every goal that must be
+/// reached, then as many of the wishes as go with it, in their order, inside the guideline; exact
+/// (docs/methods/advice.md, A1, A6). Dead limbs are always to go.
 /// Strips that have what they need count as lacking if they don't have the aim's spare as well.
 /// \param cancel  looked at between search nodes; set it from another thread to stop early
 [[nodiscard]] Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                                  const Species& species, std::chrono::year_month_day date,
-                                 Aim aim = {}, const std::atomic<bool>* cancel = nullptr);
+                                 const Aim& aim = {}, const std::atomic<bool>* cancel = nullptr);
 
 } // namespace model::advice

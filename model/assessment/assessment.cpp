@@ -36,7 +36,7 @@ load::Conditions conditionsOn(const Question& question, const Tree& tree, const 
 
 TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliation& foliation,
                           const Species& species, const Question& question, double gust_m_s,
-                          const std::atomic<bool>* cancel)
+                          const advice::Surroundings& around, const std::atomic<bool>* cancel)
 {
     const auto windy = conditionsOn(question, tree, species, garden.place, gust_m_s);
     const auto still = conditionsOn(question, tree, species, garden.place, 0.0);
@@ -56,8 +56,8 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
         load::allReliefs(tree, foliation, species, garden.place, garden.exposure, windy);
     result.heaviest = load::sagUnder(tree, foliation, species, load::kHeaviest);
     result.headroom = headroom::treeHeadroom(garden, tree, result.heaviest.tree);
-    result.suggestion =
-        advice::suggest(garden, tree, result.foliation, species, question.date, {}, cancel);
+    result.suggestion = advice::suggest(garden, tree, result.foliation, species, question.date,
+                                        {.spare_m = 0.0, .goals = {}, .around = &around}, cancel);
     const Tree standing = advice::afterCuts(tree, cutsOf(result.suggestion));
     result.loadAfter = loadOf(standing, windy);
     result.springBack = load::springBack(tree, standing, foliation, species);
@@ -87,13 +87,14 @@ Assessment assess(const Garden& garden, const Tables& tables, const Question& qu
     assessment.question = question;
     assessment.gust_m_s = question.gust_m_s.value_or(garden.designGust_m_s);
     const auto foliations = light::foliations(garden, tables);
+    const advice::Surroundings around{tables, foliations};
     Garden after = garden;
     for (std::size_t i = 0; i < garden.trees.size() && !stopped(cancel); ++i) {
         const auto& tree = garden.trees[i];
         if (!onlyTree.empty() && tree.id != onlyTree)
             continue;
         assessment.trees.push_back(assessTree(garden, tree, foliations[i], speciesOf(tree, tables),
-                                              question, assessment.gust_m_s, cancel));
+                                              question, assessment.gust_m_s, around, cancel));
         after.trees[i] = advice::afterCuts(tree, cutsOf(assessment.trees.back().suggestion));
     }
     // What stays keeps the leaf it was drawn with: cutting one limb doesn't thin another.

@@ -96,6 +96,17 @@ void fields(Visitor& v, Is<Photo> auto& photo)
 }
 
 template <typename Visitor>
+void fields(Visitor& v, Is<Goal> auto& goal)
+{
+    v.required("kind", goal.kind);
+    v.defaulted("want", goal.want);
+    v.defaulted("subject", goal.subject);
+    v.blank("value", goal.value);
+    v.list("months", goal.months);
+    v.extras(goal.extras);
+}
+
+template <typename Visitor>
 void fields(Visitor& v, Is<Cut> auto& cut)
 {
     v.required("kind", cut.kind);
@@ -144,6 +155,7 @@ void fields(Visitor& v, Is<Tree> auto& tree)
     v.required("limbs", tree.limbs);
     v.list("observations", tree.observations);
     v.list("photos", tree.photos);
+    v.list("goals", tree.goals);
     v.list("visits", tree.visits);
     v.extras(tree.extras);
 }

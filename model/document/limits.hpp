@@ -22,6 +22,7 @@ inline constexpr std::size_t kStations = 200;    ///< per limb
 inline constexpr std::size_t kMarks = 50;        ///< defects and props: of each, per limb
 inline constexpr std::size_t kObservations = 50; ///< per tree
 inline constexpr std::size_t kPhotos = 100;      ///< per tree
+inline constexpr std::size_t kGoals = 100;       ///< per tree
 inline constexpr std::size_t kVisits = 1000;     ///< per tree
 inline constexpr std::size_t kCuts = 500;        ///< per visit, and headroom records
 

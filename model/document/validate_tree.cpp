@@ -31,6 +31,25 @@ void checkCut(Check& check, const Path& path, const Cut& cut)
         check.within(path / "share", *cut.share, 0.0, 1.0, "a share");
 }
 
+void checkGoal(Check& check, const Path& path, const Goal& goal)
+{
+    check.name(path / "subject", goal.subject,
+               goal.kind != GoalKind::relief && goal.kind != GoalKind::leaf);
+    const Path value = path / "value";
+    if (goal.kind == GoalKind::leaf && !goal.value)
+        check.fault(value, "nothing", "a share of the leaf, 0 to 1");
+    if (goal.value && goal.kind == GoalKind::relief)
+        check.positive(value, *goal.value, 10.0, "utilisation");
+    if (goal.value && goal.kind == GoalKind::light)
+        check.within(value, *goal.value, 0.0, 24.0, "hours of sun a day");
+    if (goal.value && goal.kind == GoalKind::leaf)
+        check.within(value, *goal.value, 0.0, 1.0, "a share of the leaf");
+    const Path months = path / "months";
+    check.atMost(months, goal.months.size(), 12, "months");
+    for (std::size_t i = 0; i < goal.months.size(); ++i)
+        check.within(months / i, goal.months[i], 1.0, 12.0, "a month");
+}
+
 void checkHeadroom(Check& check, const Path& path, const HeadroomRecord& record)
 {
     check.name(path / "strip", record.strip, true);
@@ -83,6 +102,10 @@ void checkTree(Check& check, const Path& path, const Tree& tree, std::set<std::s
     check.atMost(photos, tree.photos.size(), limits::kPhotos, "photos");
     for (std::size_t i = 0; i < tree.photos.size(); ++i)
         checkPhoto(check, photos / i, tree.photos[i]);
+    const Path goals = path / "goals";
+    check.atMost(goals, tree.goals.size(), limits::kGoals, "goals");
+    for (std::size_t i = 0; i < tree.goals.size(); ++i)
+        checkGoal(check, goals / i, tree.goals[i]);
     const Path visits = path / "visits";
     check.atMost(visits, tree.visits.size(), limits::kVisits, "visits");
     std::set<std::string> visitIds;

@@ -83,6 +83,18 @@ struct Words<CutKind> {
                                                   {CutKind::lifting, "lifting"}}};
 };
 template <>
+struct Words<GoalKind> {
+    static constexpr WordTable<GoalKind, 5> table{{{GoalKind::relief, "relief"},
+                                                   {GoalKind::light, "light"},
+                                                   {GoalKind::keep, "keep"},
+                                                   {GoalKind::lose, "lose"},
+                                                   {GoalKind::leaf, "leaf"}}};
+};
+template <>
+struct Words<Want> {
+    static constexpr WordTable<Want, 2> table{{{Want::must, "must"}, {Want::wish, "wish"}}};
+};
+template <>
 struct Words<PlantingKind> {
     static constexpr WordTable<PlantingKind, 4> table{{{PlantingKind::hedge, "hedge"},
                                                        {PlantingKind::bed, "bed"},

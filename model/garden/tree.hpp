@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/garden/extras.hpp"
+#include "model/garden/goal.hpp"
 #include "model/garden/limb.hpp"
 #include "model/garden/visit.hpp"
 
@@ -71,6 +72,7 @@ struct Tree {
     std::vector<Limb> limbs; ///< the trunk and all others, in any order
     std::vector<Observation> observations;
     std::vector<Photo> photos;
+    std::vector<Goal> goals; ///< beyond the headroom of the strips
     std::vector<Visit> visits;
     Extras extras;
     friend bool operator==(const Tree&, const Tree&) = default;

@@ -72,14 +72,14 @@ ScrollView {
         Card {
             objectName: "holdCard"
             Layout.fillWidth: true
-            visible: root.work.holds.length > 0
+            visible: root.work.firstHold.length > 0
             question: qsTr("When must it be cut again?")
-            headline: root.work.holds.length > 0 ? root.work.holds[0] : ""
+            headline: root.work.firstHold
             tone: Tone.Plain
             stale: !root.work.isCurrent
 
             Repeater {
-                model: root.work.holds.slice(1)
+                model: root.work.otherHolds
                 Note {
                     required property string modelData
                     text: modelData

@@ -63,7 +63,7 @@ TEST(CommandLine, TellsATypingErrorFromAFile)
 TEST(CommandLine, HelpsOnEachVerb)
 {
     EXPECT_NE(run({"--help"}).out.find("assess"), std::string::npos);
-    for (const char* verb : {"assess", "suggest", "headroom", "light", "sun", "check"}) {
+    for (const char* verb : {"assess", "suggest", "headroom", "light", "day", "sun", "check"}) {
         const auto help = run({verb, "--help"});
         EXPECT_EQ(help.status, 0) << verb;
         EXPECT_NE(help.out.find("--help"), std::string::npos) << verb;
@@ -74,6 +74,12 @@ TEST(CommandLine, HelpsOnEachVerb)
 TEST(CommandLine, RefusesInOneLine)
 {
     const std::vector<std::vector<std::string>> refused{
+        {"suggest", kGarden, "--relief", "much"},
+        {"suggest", kGarden, "--sun", "no-such-bed=4"},
+        {"suggest", kGarden, "--sun", "tomato-bed=many"},
+        {"suggest", kGarden, "--leaf", "300 %"},
+        {"suggest", kGarden, "--spare", "-1 m"},
+        {"day", "--air", "warm"},
         {"assess"},
         {"assess", "no-such-file.json"},
         {"assess", std::string(UNDERBOUGH_TESTS)},
@@ -189,13 +195,13 @@ TEST(CommandLine, LoadsHarderInColdAir)
 
 TEST(CommandLine, ExplainsALimbFromTheWindToItsFigures)
 {
-    const std::vector<std::string> asked{"assess", kGarden,     "--gust",
-                                         "30",     "--explain", "WEST stem"};
+    const std::vector<std::string> asked{"assess",    kMaple,      "--gust", "30",
+                                         "--explain", "WEST stem", "--date", "2025-07-14"};
     const auto text = run(asked);
     EXPECT_EQ(text.status, 0) << text.err;
     for (const char* part :
-         {"The wind", "The weight", "What the wood bears", "[L4", "Kane 2007",
-          "The gust that breaks it", "The range is as wide", "not an inspection"})
+         {"The wind", "The weight", "What the wood bears", "[L4", "Kane", "The gust that breaks it",
+          "The range is as wide", "not an inspection"})
         EXPECT_NE(text.out.find(part), std::string::npos) << part;
     auto asJson = asked;
     asJson.emplace_back("--json");
@@ -234,6 +240,44 @@ TEST(CommandLine, ExplainsADeadLimbAsWorkForAProfessional)
     EXPECT_TRUE(json["breaking_gust"].is_null());
     EXPECT_EQ(json["steps"].back()["quantity"], "strength");
     EXPECT_EQ(json["steps"].back()["value"], 0.0);
+}
+
+nlohmann::json suggested(std::vector<std::string> more)
+{
+    std::vector<std::string> words{"suggest", kGarden, "--date", "2026-02-01", "--json"};
+    words.insert(words.end(), more.begin(), more.end());
+    const auto ran = run(words);
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    return nlohmann::json::parse(ran.out)["trees"][0]["suggestion"];
+}
+
+TEST(CommandLine, TakesGoalsForASuggestion)
+{
+    const auto plain = suggested({});
+    EXPECT_TRUE(plain["goals"].empty());
+    const auto kept = suggested({"--keep", "path-limb", "--leaf", "18 %"});
+    ASSERT_EQ(kept["goals"].size(), 2U);
+    for (const auto& cut : kept["cuts"])
+        EXPECT_NE(cut["limb"], "path-limb");
+    EXPECT_LE(kept["leaf_share"].get<double>(), 0.18 + 1e-9);
+    const auto aside = suggested({"--lose", "no-such-limb"});
+    EXPECT_EQ(aside["goals"][0]["state"], "left_aside");
+    EXPECT_EQ(aside["leaf_share"], plain["leaf_share"]);
+    const auto roomy = suggested({"--spare", "30 cm"});
+    EXPECT_DOUBLE_EQ(roomy["spare_m"].get<double>(), 0.3);
+}
+
+TEST(CommandLine, ChecksTheDay)
+{
+    const auto hot = run({"day", "--air", "39 C", "--humidity", "50 %", "--gust", "12 m/s",
+                          "--units", "metric", "--fail-on-attention"});
+    EXPECT_EQ(hot.status, 1);
+    EXPECT_NE(hot.out.find("Leave it for another day"), std::string::npos);
+    EXPECT_NE(hot.out.find("Gusts of"), std::string::npos);
+    const auto mild = run({"day", "--air", "60 F", "--fail-on-attention"});
+    EXPECT_EQ(mild.status, 0);
+    EXPECT_EQ(mild.out.find("safe to"), std::string::npos);
+    EXPECT_NE(mild.out.find("Before you trust"), std::string::npos);
 }
 
 TEST(CommandLine, AnswersTheSameBytesTwice)

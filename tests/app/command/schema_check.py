@@ -73,10 +73,13 @@ for garden in gardens:
     limb = json.loads(garden.read_text())["trees"][0]["limbs"][-1]["id"]
     hold(f"explain {garden.stem}", answer("assess", garden, "--json", "--explain", limb), "explanation")
     hold(f"suggest {garden.stem}", answer("suggest", garden, "--json"), "suggestions")
+    goals = answer("suggest", garden, "--json", "--relief", "90 %", "--lose", "no-such-limb")
+    hold(f"suggest {garden.stem} with goals", goals, "suggestions")
     hold(f"headroom {garden.stem}", answer("headroom", garden, "--json"), "headroom")
     hold(f"light {garden.stem}", answer("light", garden, "--json"), "light")
     hold(f"check {garden.stem}", answer("check", garden, "--json"), "check")
 hold("check", answer("check", project / "tests/broken/zero-diameter.json", "--json"), "check")
+hold("day", answer("day", "--air", "39 C", "--gust", "12 m/s", "--json"), "day")
 hold("sun", answer("sun", "--lat", "52", "--lon", "5", "--at", "2025-06-21T12:00:00Z"), "sun")
 
 print("\n".join(faults) or "every answer fits the schema")

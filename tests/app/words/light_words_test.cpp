@@ -113,8 +113,12 @@ TEST(LightWords, NameTheFacesOfAHedge)
 TEST(LightWords, KnowTheGrowingMonthsOfBothHemispheres)
 {
     const Told told("en_GB");
-    EXPECT_EQ(growingMonthsWords({50.0, 0.0}, told.units).toStdString(), "April to September");
-    EXPECT_EQ(growingMonthsWords({-35.0, 0.0}, told.units).toStdString(), "October to March");
+    EXPECT_EQ(
+        growingMonthsWords(model::Place{50.0, 0.0, 0.0, {}, {}, {}}, told.units).toStdString(),
+        "April to September");
+    EXPECT_EQ(
+        growingMonthsWords(model::Place{-35.0, 0.0, 0.0, {}, {}, {}}, told.units).toStdString(),
+        "October to March");
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <limits>
@@ -15,10 +16,17 @@ struct Exhaustive {
     const Decisions& decisions;
     double best{std::numeric_limits<double>::infinity()};
 
-    void go(std::vector<std::size_t> open, double leaf, double wound_m2, std::vector<Cut> cuts)
+    bool helped(const std::vector<double>& helps) const
     {
+        return std::ranges::all_of(helps, [](double h) { return h >= 1.0; });
+    }
+
+    void go(std::vector<std::size_t> open, double leaf, double wound_m2, std::vector<Cut> cuts,
+            std::vector<double> helps = {})
+    {
+        helps.resize(decisions.goals);
         if (open.empty()) {
-            if (leaf <= decisions.leafMost && wound_m2 <= decisions.woundMost_m2 &&
+            if (helped(helps) && leaf <= decisions.leafMost && wound_m2 <= decisions.woundMost_m2 &&
                 (!decisions.crownAccepts || decisions.crownAccepts(cuts)))
                 best = std::min(best, leaf);
             return;
@@ -30,7 +38,10 @@ struct Exhaustive {
             nextOpen.insert(nextOpen.end(), option.decide.begin(), option.decide.end());
             auto nextCuts = cuts;
             nextCuts.insert(nextCuts.end(), option.cuts.begin(), option.cuts.end());
-            go(nextOpen, leaf + option.leaf, wound_m2 + option.wound_m2, nextCuts);
+            auto nextHelps = helps;
+            for (std::size_t goal = 0; goal < option.helps.size(); ++goal)
+                nextHelps[goal] += option.helps[goal];
+            go(nextOpen, leaf + option.leaf, wound_m2 + option.wound_m2, nextCuts, nextHelps);
         }
     }
 };
@@ -49,7 +60,7 @@ Decisions randomDecisions(std::mt19937& random, std::size_t count)
     for (std::size_t i = 0; i < count; ++i) {
         std::vector<Option> options;
         if (i == 0 || coin(random))
-            options.push_back({{}, 0.0, 0.0, children[i]});
+            options.push_back({{}, 0.0, 0.0, children[i], {}});
         for (std::size_t kept = 0; kept < children[i].size(); ++kept) {
             const std::vector<std::size_t> some(children[i].begin(),
                                                 children[i].begin() + static_cast<long>(kept));
@@ -57,15 +68,30 @@ Decisions randomDecisions(std::mt19937& random, std::size_t count)
                 {{Cut{CutKind::reduction, std::to_string(i), double(kept), {}, {}, {}}},
                  amount(random),
                  amount(random),
-                 some});
+                 some,
+                 {}});
         }
         if (i != 0)
             options.push_back({{Cut{CutKind::removal, std::to_string(i), 0.0, {}, {}, {}}},
                                amount(random),
                                amount(random),
+                               {},
                                {}});
         decisions.options.push_back(std::move(options));
     }
+    return decisions;
+}
+
+/// The same with goals that options help with, and that a set must be helped with by 1 in all.
+Decisions withGoals(std::mt19937& random, Decisions decisions, std::size_t goals)
+{
+    std::uniform_real_distribution<double> amount(0.0, 0.7);
+    decisions.goals = goals;
+    for (auto& options : decisions.options)
+        for (auto& option : options)
+            if (!option.cuts.empty())
+                for (std::size_t goal = 0; goal < goals; ++goal)
+                    option.helps.push_back(amount(random));
     return decisions;
 }
 
@@ -76,6 +102,9 @@ TEST(LeastLeaf, IsWhatTryingEverySetOfCutsFinds)
     int found = 0;
     for (int i = 0; i < 300; ++i) {
         auto decisions = randomDecisions(random, 2 + static_cast<std::size_t>(i) % 9);
+        if (i % 2 == 0) // goals that cuts help with
+            decisions =
+                withGoals(random, std::move(decisions), 1 + static_cast<std::size_t>(i) % 3);
         if (i % 3 == 0) // a crown rule that looks at whole sets, in no particular order of leaf
             decisions.crownAccepts = [](const std::vector<Cut>& cuts) {
                 return cuts.size() % 2 == 0;
@@ -113,7 +142,7 @@ TEST(LeastLeaf, PrefersFewerCutsAtTheSameLeaf)
     decisions.leafMost = 1.0;
     decisions.woundMost_m2 = 1.0;
     const Cut cut{CutKind::removal, "a", 0.0, {}, {}, {}};
-    decisions.options = {{{{cut, cut}, 0.1, 0.0, {}}, {{cut}, 0.1, 0.2, {}}}};
+    decisions.options = {{{{cut, cut}, 0.1, 0.0, {}, {}}, {{cut}, 0.1, 0.2, {}, {}}}};
     const auto choice = leastLeaf(decisions);
     ASSERT_TRUE(choice.found);
     EXPECT_EQ(choice.cuts.size(), 1u);

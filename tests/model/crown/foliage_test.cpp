@@ -116,7 +116,7 @@ TEST(Foliate, GivesTheCrownTheLeafOfItsSpecies)
     const auto foliation = foliate(tree, plainSpecies());
     EXPECT_NEAR(foliation.crownArea_m2, kPi * 2.25, 1e-9);
     EXPECT_NEAR(foliation.leafArea_m2, 3.0 * kPi * 2.25, 1e-9);
-    const double volume = volume_m3({{0, 0, 2}, {0, 0, 5}, 1.5, 0});
+    const double volume = volume_m3(Curtain{{0, 0, 2}, {0, 0, 5}, 1.5, 0});
     EXPECT_NEAR(foliation.crownVolume_m3, volume, 0.01 * volume);
     EXPECT_NEAR(foliation.leafAreaDensity_1_m * foliation.crownVolume_m3, foliation.leafArea_m2,
                 1e-9);

@@ -51,6 +51,7 @@ private:
     Defect defect(double length);
     Limb trunk();
     Limb limbFrom(const Limb& parent, std::size_t i);
+    Goal goal();
     Visit visit(std::size_t i);
     Tree tree(std::size_t i);
     LeafDates leafDates();
@@ -165,6 +166,19 @@ Limb Maker::limbFrom(const Limb& parent, std::size_t i)
     return made;
 }
 
+Goal Maker::goal()
+{
+    Goal made;
+    made.kind = any<GoalKind>();
+    made.want = any<Want>();
+    made.subject = id("limb", below(20));
+    made.value = number(0.01, 1.0);
+    for (std::size_t months = below(4); months > 0; --months)
+        made.months.push_back(static_cast<int>(1 + below(12)));
+    made.extras = extras();
+    return made;
+}
+
 Visit Maker::visit(std::size_t i)
 {
     Visit made;
@@ -255,6 +269,8 @@ Tree Maker::tree(std::size_t i)
         made.photos.push_back({"photo" + std::to_string(more) + ".jpg", maybe(0.001, 0.1),
                                maybe(0.0, 360.0), note(), extras()});
     }
+    for (std::size_t goals = below(4); goals > 0; --goals)
+        made.goals.push_back(goal());
     for (std::size_t visits = below(4); visits > 0; --visits)
         made.visits.push_back(visit(visits));
     made.extras = extras();

@@ -20,10 +20,11 @@ SAMPLES = 200
 BEYOND_A_SCHEMA = {
     "attached-beyond-the-parent", "crossing-outline", "defect-beyond-the-tip",
     "doubled-garden-id", "doubled-limb-id", "due-before-the-visit", "leaf-beyond-the-tip",
-    "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
+    "goal-leaf-in-percent", "goal-without-a-subject", "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
     "outline-without-area", "planting-of-a-square-kilometre", "prop-beyond-the-tip", "same-place-twice",
     "leaf-off-at-leaf-on", "leaf-on-no-such-day", "neighbour-crown-over-its-top",
-    "thicker-than-its-parent", "trunk-in-the-air", "two-trunks", "union-off-its-parent",
+    "thicker-than-its-parent", "thickest-wall-of-a-crack", "wall-thinner-than-the-thinnest",
+    "walls-wider-than-the-limb", "trunk-in-the-air", "two-trunks", "union-off-its-parent",
     # and what Python's reader mends in silence: the last of doubled fields stands
     "doubled-field", "doubled-unknown-field",
 }

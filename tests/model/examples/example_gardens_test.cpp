@@ -104,7 +104,7 @@ TEST(ExampleGardens, TheBirchHangsIntoTheMowerStripAndNeedsSecateursOnly)
     EXPECT_EQ(suggestion.outcome, Outcome::met);
     EXPECT_EQ(shortfall_m(suggestion.after, "mower-strip"), 0.0);
     EXPECT_LE(suggestion.leafShare, 0.10);
-    EXPECT_EQ(suggestion.labour.who, Who::oneself);
+    EXPECT_NE(suggestion.labour.who, Who::arborist); // the hems end just above a person's reach
     for (const auto& cut : suggestion.cuts)
         EXPECT_EQ(cut.cut.kind, model::CutKind::lifting);
 }

@@ -1,0 +1,95 @@
+#include "app/words/goal_words.hpp"
+
+namespace app {
+namespace {
+
+using model::GoalKind;
+using model::advice::GoalResult;
+using State = GoalResult::State;
+
+/// "from 118 % to 92 %", or what there is of it.
+QString change(const QString& before, const QString& after)
+{
+    if (before == after)
+        return Words::tr("stays at %1").arg(after);
+    return Words::tr("goes from %1 to %2").arg(before, after);
+}
+
+QString relief(const GoalResult& result, const Wording& wording)
+{
+    const Units& units = wording.units;
+    const QString gust = units.speed(wording.garden.designGust_m_s);
+    const QString most = units.share(*result.wanted);
+    const QString subject = result.goal.subject.empty()
+                                ? Words::tr("The hardest pressed limb")
+                                : capitalised(limbName(wording, result.goal.subject));
+    if (!result.before)
+        return Words::tr("%1 has no sound wood to reckon with.").arg(subject);
+    if (!result.after)
+        return Words::tr("%1 goes, and its load with it.").arg(subject);
+    return Words::tr(
+               "%1, in a gust of %2 in full leaf and crop: the share of its expected strength "
+               "%3; wanted is %4 at most.")
+        .arg(subject, gust, change(units.share(*result.before), units.share(*result.after)), most);
+}
+
+QString light(const GoalResult& result, const Wording& wording)
+{
+    const Units& units = wording.units;
+    QString text = Words::tr("%1: direct sun %2 a day; wanted are %3.")
+                       .arg(thingName(wording.garden, result.goal.subject),
+                            change(units.hours(*result.before), units.hours(*result.after)),
+                            units.hours(*result.wanted));
+    if (*result.atBest < *result.wanted)
+        text += QLatin1Char(' ') +
+                Words::tr("Without this tree it would be %1: other things shade it too.")
+                    .arg(units.hours(*result.atBest));
+    return text;
+}
+
+QString measured(const GoalResult& result, const Wording& wording)
+{
+    const QString subject = subjectName(wording, result.goal.subject);
+    switch (result.goal.kind) {
+    case GoalKind::relief:
+        return relief(result, wording);
+    case GoalKind::light:
+        return light(result, wording);
+    case GoalKind::keep:
+        return Words::tr("%1 is to stay.").arg(capitalised(subject));
+    case GoalKind::lose:
+        return Words::tr("%1 is to go.").arg(capitalised(subject));
+    case GoalKind::leaf:
+        return Words::tr("No more than %1 of the leaf is to go.")
+            .arg(wording.units.share(*result.wanted));
+    }
+    return {};
+}
+
+QString verdict(State state)
+{
+    switch (state) {
+    case State::met:
+        return Words::tr("Reached.");
+    case State::givenUp:
+        return Words::tr("A wish that can't be had with the rest inside the guideline.");
+    case State::missed:
+        return Words::tr("Not to be had inside the guideline; this is as close as it comes.");
+    case State::leftAside:
+        break;
+    }
+    return {};
+}
+
+} // namespace
+
+QString sentence(const GoalResult& result, const Wording& wording)
+{
+    if (result.state == State::leftAside)
+        return Words::tr("The goal about “%1” is left aside: there is no such limb or planting, or "
+                         "nothing is known of the sun it needs.")
+            .arg(QString::fromStdString(result.goal.subject));
+    return measured(result, wording) + QLatin1Char(' ') + verdict(result.state);
+}
+
+} // namespace app

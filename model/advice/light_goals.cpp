@@ -1,0 +1,129 @@
+#include "model/advice/light_goals.hpp"
+
+#include "model/advice/limb_part.hpp"
+
+#include <algorithm>
+
+namespace model::advice {
+namespace {
+
+constexpr double kRounding_h = 1e-6;
+
+/// Coarser than the light that is reported, and the same for every set of cuts: a tenth of the
+/// rays, within 3 % of the hours (docs/methods/advice.md, A6).
+constexpr std::chrono::minutes kStep{20};
+constexpr int kDaysPerMonth = 1;
+
+std::vector<light::SampleDay> daysOf(const LightWish& wish, const Place& place,
+                                     std::chrono::year year)
+{
+    if (wish.months.empty())
+        return light::daysOfGrowingSeason(place, year, kDaysPerMonth);
+    std::vector<light::SampleDay> days;
+    for (const int month : wish.months)
+        for (auto day : light::daysOfMonth(year / month, kDaysPerMonth)) {
+            day.weight /= static_cast<double>(wish.months.size());
+            days.push_back(day);
+        }
+    return days;
+}
+
+double sun_h(const std::vector<light::SurfaceDay>& days)
+{
+    return days.front().mean.sun_h;
+}
+
+} // namespace
+
+LightGoals::LightGoals(const Garden& garden, const Tree& tree, const Surroundings& around,
+                       std::chrono::year year, const std::vector<LightWish>& wishes)
+    : tree_(tree)
+{
+    const auto index = static_cast<std::size_t>(
+        std::ranges::find(garden.trees, tree.id, &Tree::id) - garden.trees.begin());
+    const auto trunk = limbOrder(tree).trunk;
+    bareTrunk_ = tree;
+    bareTrunk_.limbs = {tree.limbs[trunk]};
+    bareTrunk_.limbs[0].foliage.reset();
+    for (const auto& wish : wishes) {
+        light::StudyQuestion question;
+        question.days = daysOf(wish, garden.place, year);
+        question.step = kStep;
+        question.skyDirections = 0;
+        studies_.emplace_back(garden, around.foliations, around.tables, index,
+                              std::vector{light::levelSurface(garden.plantings[wish.planting])},
+                              question);
+        wanted_h_.push_back(wish.sun_h);
+        without_h_.push_back(sun_h(studies_.back().without()));
+    }
+    now_h_ = hours(tree);
+    bare_h_ = hours(bareTrunk_);
+    ease(1.0);
+}
+
+void LightGoals::ease(double share)
+{
+    most_h_.clear();
+    lacking_.clear();
+    for (std::size_t i = 0; i < studies_.size(); ++i) {
+        most_h_.push_back(
+            std::min(wanted_h_[i], now_h_[i] + share * std::max(0.0, wanted_h_[i] - now_h_[i])));
+        if (now_h_[i] < most_h_[i] - kRounding_h)
+            lacking_.push_back(i);
+    }
+}
+
+std::vector<double> LightGoals::hours(const Tree& tree) const
+{
+    std::vector<double> all;
+    for (const auto& study : studies_)
+        all.push_back(sun_h(study.with(tree)));
+    return all;
+}
+
+/// The part by itself on the bare stem.
+Tree LightGoals::standingAlone(const Taken& taken) const
+{
+    Tree alone = bareTrunk_;
+    const auto& limb = tree_.limbs[taken.limb];
+    Limb part = limbPart(limb, taken.from_m, length_m(limb));
+    if (!limb.parent) {
+        alone.limbs[0] = std::move(part);
+        return alone;
+    }
+    part.parent = alone.limbs[0].id;
+    alone.limbs.push_back(std::move(part));
+    return alone;
+}
+
+const std::vector<double>& LightGoals::takenAlone_h(std::size_t limb, double from_m) const
+{
+    auto [known, isNew] = alone_h_.try_emplace({limb, from_m});
+    if (isNew) {
+        const Tree alone = standingAlone({limb, from_m, 1.0});
+        const auto shaded = hours(alone);
+        for (std::size_t i = 0; i < shaded.size(); ++i)
+            known->second.push_back(std::max(0.0, bare_h_[i] - shaded[i]));
+    }
+    return known->second;
+}
+
+std::vector<double> LightGoals::help(const Taken& taken) const
+{
+    std::vector<double> all;
+    if (lacking_.empty())
+        return all;
+    const auto& alone_h = takenAlone_h(taken.limb, taken.from_m);
+    for (const auto i : lacking_)
+        all.push_back(taken.share * alone_h[i] / (most_h_[i] - now_h_[i]));
+    return all;
+}
+
+bool LightGoals::met(const Tree& cut) const
+{
+    return std::ranges::all_of(lacking_, [&](std::size_t i) {
+        return sun_h(studies_[i].with(cut)) >= most_h_[i] - kRounding_h;
+    });
+}
+
+} // namespace model::advice

@@ -1,0 +1,60 @@
+#pragma once
+
+#include "model/advice/options.hpp"
+#include "model/load/governing.hpp"
+#include "model/load/load_study.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace model::advice {
+
+/// Limbs that are to bear the design gust, in full leaf and crop.
+class ReliefGoals {
+public:
+    /// \param most  per limb: utilisation at most; blank: not asked. Dead and cracked limbs have no
+    ///              strength to count on and are passed over: they are an arborist's work.
+    ReliefGoals(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                const Species& species, std::vector<std::optional<double>> most);
+
+    /// The same, each asking only for this share of the way from what is to what is wanted.
+    void ease(double share);
+
+    /// Places that bear too much, each in its worst wind: the goals that help() speaks of.
+    [[nodiscard]] std::size_t count() const { return places_.size(); }
+    /// A6.
+    [[nodiscard]] std::vector<double> help(const Taken& taken) const;
+    /// Measured on the tree after cuts.
+    [[nodiscard]] bool met(const Tree& cut) const;
+
+    /// Utilisation of each limb as the tree stands; blank: not asked, or no strength.
+    [[nodiscard]] const std::vector<std::optional<double>>& now() const { return now_; }
+
+private:
+    /// Where a limb bears too much.
+    struct Place {
+        std::size_t limb{};
+        double along_m{}; ///< of the limb, from its union
+        Vec3 at_m{};
+        Vec3 bends{}; ///< unit, the way the whole moment bends it
+        Vec3 blows{}; ///< unit, the way the wind blows
+        std::size_t bearing{};
+        double share{};     ///< of drags in each other's lee
+        double excess_Nm{}; ///< bending to be lost
+    };
+    void findPlaces();
+    [[nodiscard]] double asked_Nm(const Place& place, const Taken& taken) const;
+    [[nodiscard]] bool isBeyond(const Place& place, std::size_t limb) const;
+
+    const Tree& tree_;
+    const Foliation& foliation_;
+    mutable load::LoadStudy study_; ///< of one cut tree after another
+    load::LoadCase case_;
+    std::vector<load::Governing> governing_;
+    std::vector<std::optional<double>> wanted_;
+    std::vector<std::optional<double>> most_; ///< eased
+    std::vector<std::optional<double>> now_;
+    std::vector<Place> places_;
+};
+
+} // namespace model::advice

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "model/garden/extras.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model {
+
+/// What the gardener wants of a tree, besides the headroom that each strip of ground asks for.
+enum class GoalKind {
+    relief, ///< limbs that bear the design gust
+    light,  ///< hours of direct sun on a planting
+    keep,   ///< a limb that stays as it is
+    lose,   ///< a limb that goes
+    leaf,   ///< no more than this share of the leaf taken
+};
+
+/// Whether the job must reach a goal, or gives it up if it can't be had with the rest.
+enum class Want { must, wish };
+
+struct Goal {
+    GoalKind kind{};
+    Want want{Want::must};
+    std::string subject; ///< id: relief, keep, lose: a limb; light: a planting. Relief without: all
+    /// relief: utilisation at the design gust, at most (blank: 1, where a limb is expected to
+    /// fail); light: effective sun hours a day, mean of the months (blank: what the plant needs);
+    /// leaf: share of the leaf, at most.
+    std::optional<double> value;
+    std::vector<int> months; ///< light: 1..12; none: the growing season
+    Extras extras;
+    friend bool operator==(const Goal&, const Goal&) = default;
+};
+
+} // namespace model
