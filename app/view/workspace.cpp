@@ -189,8 +189,15 @@ void Workspace::say(const QString& problem)
 
 void Workspace::ask()
 {
-    if (tree())
-        assessor_.ask({document_.garden(), tree_, {date_, gust_m_s()}, instant()});
+    if (tree()) {
+        Ask ask; // field by field: GCC 12 takes a braced one for uninitialised at -O3
+        ask.garden = document_.garden();
+        ask.tree = tree_;
+        ask.question.date = date_;
+        ask.question.gust_m_s = gust_m_s();
+        ask.instant = instant();
+        assessor_.ask(std::move(ask));
+    }
     emit fullChanged();
 }
 
