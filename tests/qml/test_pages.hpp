@@ -15,6 +15,7 @@ class TestPages : public QObject {
     Q_PROPERTY(app::ConditionsViewModel* conditions READ conditions CONSTANT FINAL)
     Q_PROPERTY(app::AnswersViewModel* answers READ answers CONSTANT FINAL)
     Q_PROPERTY(app::WorkViewModel* work READ work CONSTANT FINAL)
+    Q_PROPERTY(app::LightViewModel* light READ light CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -25,6 +26,7 @@ public:
     [[nodiscard]] app::ConditionsViewModel* conditions() { return &pages_.conditions; }
     [[nodiscard]] app::AnswersViewModel* answers() { return &pages_.answers; }
     [[nodiscard]] app::WorkViewModel* work() { return &pages_.work; }
+    [[nodiscard]] app::LightViewModel* light() { return &pages_.light; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

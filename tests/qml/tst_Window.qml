@@ -20,6 +20,7 @@ TestCase {
         conditions: pages.conditions
         answers: pages.answers
         work: pages.work
+        light: pages.light
     }
 
     function child(name) {
