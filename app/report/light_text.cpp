@@ -37,10 +37,10 @@ QString row(const QString& name, const QStringList& figures)
 /// The month's light in the gardeners' word for it and, where plants grow, what that is to theirs.
 QString monthWords(const MonthLight& month, bool plantsGrow, const model::Plant* plant)
 {
-    const QString light = lightClassWords(model::light::lightClass(month.standing.sun_h));
-    const auto suits = plant && plantsGrow ? model::light::suits(*plant, month.standing.sun_h,
-                                                                 month.standing.dli_mol)
-                                           : model::light::Suits::notKnown;
+    const QString light = lightClassWords(model::light::lightClass(month.clearSun_h));
+    const auto suits = plant && plantsGrow
+                           ? model::light::suits(*plant, month.clearSun_h, month.standing.dli_mol)
+                           : model::light::Suits::notKnown;
     const QString what = suitsWords(suits);
     return what.isEmpty() ? light : Words::tr("%1, %2", "full sun, enough").arg(light, what);
 }
