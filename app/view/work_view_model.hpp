@@ -50,10 +50,10 @@ public:
     [[nodiscard]] QStringList notes() const;   ///< what goes for all of the cuts
     [[nodiscard]] QStringList binding() const; ///< the rules that stand in the way
     [[nodiscard]] QString proof() const;       ///< how far the search got, in words
-    [[nodiscard]] QString firstHold() const; ///< of holds(); empty if there is none
+    [[nodiscard]] QString firstHold() const;   ///< of holds(); empty if there is none
     [[nodiscard]] QStringList otherHolds() const;
-    [[nodiscard]] QStringList holds() const;   ///< when each strip is lost again, the first first
-    [[nodiscard]] QString shoots() const;      ///< how fast the shoots grow, and who says so
+    [[nodiscard]] QStringList holds() const; ///< when each strip is lost again, the first first
+    [[nodiscard]] QString shoots() const;    ///< how fast the shoots grow, and who says so
     [[nodiscard]] QString who() const;
     [[nodiscard]] Tone::Value whoTone() const;
     [[nodiscard]] QStringList whoReasons() const;

@@ -7,10 +7,9 @@
 namespace model::light {
 namespace {
 
-constexpr LaneWork kWork{aimPack,         aimBoxes,    aimCapsules,   around,
-                         meeting,         candidates,  crossCapsules, crossCurtains,
-                         crossEllipsoids, pathAndWood, limbShares,    limbsMet,
-                         through};
+constexpr LaneWork kWork{aimPack,    aimBoxes,      aimCapsules,   around,          meeting,
+                         candidates, crossCapsules, crossCurtains, crossEllipsoids, pathAndWood,
+                         limbShares, limbsMet,      through};
 
 } // namespace
 } // namespace model::light

@@ -80,8 +80,8 @@ TEST_P(ClearDays, SumToTheTablesEnergy)
 }
 
 // Published: FAO Irrigation and Drainage Paper 56, example 18 (Uccle near Brussels, 50.8 N, 100 m,
-// 6 July): 41.09 MJ outside the air, 30.90 under a clear sky by its eq. 37, which knows no haze. Ours
-// is that of ordinary clear air and may be up to a tenth less.
+// 6 July): 41.09 MJ outside the air, 30.90 under a clear sky by its eq. 37, which knows no haze.
+// Ours is that of ordinary clear air and may be up to a tenth less.
 TEST(ClearSky, ComesNearThePublishedClearDay)
 {
     EXPECT_NEAR(extraterrestrial_MJ_m2(50.8, 187), 41.09, 0.05);
