@@ -1,6 +1,6 @@
 #include "app/assess/assessor.hpp"
 
-#include <exception>
+#include <utility>
 
 namespace app {
 namespace {
@@ -19,56 +19,19 @@ bool sameShadow(const Ask& a, const Ask& b)
 } // namespace
 
 Assessor::Assessor(Works works, std::chrono::milliseconds settle, QObject* parent)
-    : QObject(parent), works_(std::move(works)), settle_(settle),
-      worker_([this](const std::stop_token& stop) { run(stop); })
+    : QObject(parent), works_(std::move(works)), worker_(settle)
 {
-}
-
-Assessor::~Assessor()
-{
-    const std::lock_guard lock(mutex_);
-    worker_.request_stop();
-    cancel_ = true;
+    connect(&worker_, &NewestWins::busyChanged, this, &Assessor::busyChanged);
+    connect(&worker_, &NewestWins::failed, this, &Assessor::failed);
 }
 
 void Assessor::ask(Ask ask)
 {
-    {
-        const std::lock_guard lock(mutex_);
-        next_ = std::move(ask);
-        ++asked_;
-        cancel_ = true;
-    }
-    woken_.notify_all();
-    if (!busy_) {
-        busy_ = true;
-        emit busyChanged();
-    }
-}
-
-void Assessor::run(const std::stop_token& stop)
-{
-    while (!stop.stop_requested()) {
-        std::optional<Ask> ask;
-        long number = 0;
-        {
-            std::unique_lock lock(mutex_);
-            if (!woken_.wait(lock, stop, [this] { return next_.has_value(); }))
-                return;
-            ask = std::exchange(next_, std::nullopt);
-            number = asked_;
-            cancel_ = stop.stop_requested();
-        }
-        try {
-            answerQuickly(*ask);
-            if (settles(stop))
-                answerFully(*ask, number);
-        } catch (const std::exception& refusal) {
-            const auto problem = QString::fromUtf8(refusal.what());
-            QMetaObject::invokeMethod(this, [this, problem] { emit failed(problem); });
-            finish(number);
-        }
-    }
+    worker_.start([this, ask = std::move(ask)](const NewestWins::Turn& turn) {
+        answerQuickly(ask);
+        if (turn.settles())
+            answerFully(ask, turn.cancel());
+    });
 }
 
 template <typename Answer, typename Signal>
@@ -92,36 +55,15 @@ void Assessor::answerQuickly(const Ask& ask)
     }
 }
 
-bool Assessor::settles(const std::stop_token& stop)
+void Assessor::answerFully(const Ask& ask, const std::atomic<bool>& cancel)
 {
-    std::unique_lock lock(mutex_);
-    return !woken_.wait_for(lock, stop, settle_, [this] { return next_.has_value(); }) &&
-           !stop.stop_requested();
-}
-
-void Assessor::answerFully(const Ask& ask, long number)
-{
-    if (!lastFull_ || !sameLoads(*lastFull_, ask)) {
-        auto assessment = works_.full(ask, cancel_);
-        if (cancel_)
-            return;
-        deliver(ask, std::move(assessment), &Assessor::fullReady);
-        lastFull_ = ask;
-    }
-    finish(number);
-}
-
-void Assessor::finish(long number)
-{
-    QMetaObject::invokeMethod(
-        this,
-        [this, number] {
-            if (number != asked_ || !busy_)
-                return;
-            busy_ = false;
-            emit busyChanged();
-        },
-        Qt::QueuedConnection);
+    if (lastFull_ && sameLoads(*lastFull_, ask))
+        return;
+    auto assessment = works_.full(ask, cancel);
+    if (cancel)
+        return;
+    deliver(ask, std::move(assessment), &Assessor::fullReady);
+    lastFull_ = ask;
 }
 
 } // namespace app

@@ -1,14 +1,12 @@
 #pragma once
 
 #include "app/assess/answers.hpp"
+#include "app/assess/newest_wins.hpp"
 
 #include <QObject>
 
 #include <chrono>
-#include <condition_variable>
-#include <mutex>
 #include <optional>
-#include <thread>
 
 Q_MOC_INCLUDE("app/assess/answers.hpp")
 
@@ -24,11 +22,10 @@ public:
     explicit Assessor(Works works,
                       std::chrono::milliseconds settle = std::chrono::milliseconds(160),
                       QObject* parent = nullptr);
-    ~Assessor() override;
 
     void ask(Ask ask);
     /// True from an ask until its full assessment is there.
-    [[nodiscard]] bool isBusy() const { return busy_; }
+    [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
 
 signals:
     /// All three arrive in the thread that the assessor lives in, with the ask they answer.
@@ -40,28 +37,16 @@ signals:
     void busyChanged();
 
 private:
-    void run(const std::stop_token& stop);
     void answerQuickly(const Ask& ask);
-    bool settles(const std::stop_token& stop);
-    void answerFully(const Ask& ask, long number);
-    void finish(long number);
+    void answerFully(const Ask& ask, const std::atomic<bool>& cancel);
     template <typename Answer, typename Signal>
     void deliver(const Ask& ask, Answer answer, Signal signal);
 
     Works works_;
-    std::chrono::milliseconds settle_;
-    bool busy_{};
-
-    std::mutex mutex_; ///< guards the three below
-    std::condition_variable_any woken_;
-    std::optional<Ask> next_;
-    long asked_{};
-
-    std::atomic<bool> cancel_{false};
     std::optional<Ask> lastQuick_;  ///< of the worker alone
     std::optional<Ask> lastShadow_; ///< of the worker alone
     std::optional<Ask> lastFull_;   ///< of the worker alone
-    std::jthread worker_;           ///< last, so that it ends first
+    NewestWins worker_;
 };
 
 } // namespace app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/assess/newest_wins.hpp"
 #include "app/assess/sun_map.hpp"
 #include "app/document/edit.hpp"
 #include "model/assessment/light_year.hpp"
@@ -8,13 +9,10 @@
 
 #include <atomic>
 #include <chrono>
-#include <condition_variable>
 #include <functional>
 #include <memory>
-#include <mutex>
 #include <optional>
 #include <string>
-#include <thread>
 
 namespace app {
 
@@ -47,11 +45,10 @@ public:
     explicit LightAssessor(LightWorks works,
                            std::chrono::milliseconds settle = std::chrono::milliseconds(400),
                            QObject* parent = nullptr);
-    ~LightAssessor() override;
 
     void want(LightWanted wanted);
     /// True from a wish until its year is there.
-    [[nodiscard]] bool isBusy() const { return busy_; }
+    [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
 
 signals:
     /// Both arrive in the thread that the assessor lives in.
@@ -62,23 +59,13 @@ signals:
     void busyChanged();
 
 private:
-    void run(const std::stop_token& stop);
-    void answer(const LightWanted& wanted, const std::stop_token& stop);
-    void finish(long number);
+    void showMap(const LightWanted& wanted);
+    void reckonYear(const LightWanted& wanted, const NewestWins::Turn& turn);
 
     LightWorks works_;
-    std::chrono::milliseconds settle_;
-    bool busy_{};
-
-    std::mutex mutex_; ///< guards the three below
-    std::condition_variable_any woken_;
-    std::optional<LightWanted> next_;
-    long wanted_{};
-
-    std::atomic<bool> cancel_{false};
     std::optional<LightWanted> lastMap_;  ///< of the worker alone
     std::optional<LightWanted> lastYear_; ///< of the worker alone
-    std::jthread worker_;                 ///< last, so that it ends first
+    NewestWins worker_;
 };
 
 } // namespace app

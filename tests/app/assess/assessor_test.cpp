@@ -1,7 +1,7 @@
 #include "app/assess/assessor.hpp"
+#include "tests/app/assess/wait_for.hpp"
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
 
 #include <gtest/gtest.h>
 
@@ -46,15 +46,6 @@ Ask about(const std::string& name)
     model::Garden garden;
     garden.name = name;
     return {std::make_shared<const model::Garden>(garden), {}, {}, {}};
-}
-
-bool waitFor(const std::function<bool()>& done)
-{
-    QElapsedTimer timer;
-    timer.start();
-    while (!done() && timer.elapsed() < 20'000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-    return done();
 }
 
 class AssessorTest : public ::testing::Test {

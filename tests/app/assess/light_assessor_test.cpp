@@ -2,11 +2,11 @@
 #include "model/light/daylight.hpp"
 #include "model/light/light_study.hpp"
 #include "model/light/sample_day.hpp"
+#include "tests/app/assess/wait_for.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/model/species/table_files.hpp"
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QStringList>
 
 #include <gtest/gtest.h>
@@ -21,15 +21,6 @@ LightWanted about(const std::string& name, bool map = true)
     model::Garden garden;
     garden.name = name;
     return {std::make_shared<const model::Garden>(garden), {}, std::chrono::year{2025}, map};
-}
-
-bool waitFor(const std::function<bool()>& done)
-{
-    QElapsedTimer timer;
-    timer.start();
-    while (!done() && timer.elapsed() < 20'000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-    return done();
 }
 
 class LightAssessorTest : public ::testing::Test {
