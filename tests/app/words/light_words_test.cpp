@@ -11,18 +11,6 @@ using model::light::LightClass;
 using model::light::LightTaken;
 using model::light::Suits;
 
-model::Tables beans()
-{
-    model::Tables tables;
-    model::Plant bean;
-    bean.latin = "Phaseolus vulgaris";
-    bean.common = "French bean";
-    bean.minSun_h = 6.0;
-    bean.goodSun_h = 8.0;
-    tables.plants = {bean};
-    return tables;
-}
-
 model::light::SurfaceLight bedLight(double sun_h, Suits suits)
 {
     model::light::SurfaceLight light;

@@ -89,4 +89,17 @@ inline std::string shown(QString text)
     return text.replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
 }
 
+/// Tables that know one plant.
+inline model::Tables beans()
+{
+    model::Tables tables;
+    model::Plant bean;
+    bean.latin = "Phaseolus vulgaris";
+    bean.common = "French bean";
+    bean.minSun_h = 6.0;
+    bean.goodSun_h = 8.0;
+    tables.plants = {bean};
+    return tables;
+}
+
 } // namespace app

@@ -7,18 +7,6 @@
 namespace app {
 namespace {
 
-model::Tables beans()
-{
-    model::Tables tables;
-    model::Plant bean;
-    bean.latin = "Phaseolus vulgaris";
-    bean.common = "French bean";
-    bean.minSun_h = 6.0;
-    bean.goodSun_h = 8.0;
-    tables.plants = {bean};
-    return tables;
-}
-
 using std::chrono::July;
 using std::chrono::year;
 

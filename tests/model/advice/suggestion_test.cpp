@@ -4,6 +4,7 @@
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/load/sag.hpp"
+#include "tests/model/advice/limb_from.hpp"
 
 #include <gtest/gtest.h>
 
@@ -29,17 +30,6 @@ Species anySpecies()
     species.wood.limbDensity_kg_m3.value = 900.0;
     species.wood.greenMoe_Pa.value = 1e16; // stiff as no wood is: nothing sags, see HoldsWhenWet
     return species;
-}
-
-Limb limbFrom(std::string id, const Limb& parent, double at_m, Vec3 run, double thickness_m)
-{
-    Limb limb;
-    limb.id = std::move(id);
-    limb.parent = parent.id;
-    limb.attachedAt_m = at_m;
-    const Vec3 from = axisPoint(parent, at_m).position_m;
-    limb.stations = {{from, thickness_m, {}}, {from + run, thickness_m / 2.0, {}}};
-    return limb;
 }
 
 /// A trunk with low limbs, some with laterals, some with hanging shoots, over two strips.
