@@ -171,6 +171,7 @@ Json treeJson(const TreeAssessment& of, const Wording& wording)
         {"base_moment_after_cuts_Nm", number(of.loadAfter.baseMoment_Nm)},
         {"base_relieved_by", baseReliefList(of, tree)},
         {"limbs", limbList(of, tree)},
+        {"sag_settled", of.heaviest.settled},
         {"headroom", std::move(headroom)},
         {"suggestion", toJson(of.suggestion, wording)},
         {"labour", toJson(of.labour, wording)},

@@ -107,6 +107,10 @@ void addSag(TextPage& page, const TreeAssessment& of, const Wording& wording)
     std::ranges::stable_sort(limbs, std::ranges::greater{}, &model::load::LimbSag::most_m);
     std::erase_if(limbs, [](const auto& sag) { return sag.most_m < kToldSag_m; });
     page.heading(Words::tr("How far limbs sag"));
+    if (!of.heaviest.settled)
+        page.paragraph(Words::tr("As drawn, some wood bends past all reckoning when the tree is "
+                                 "%1: tape its thickness, and look at its load above.")
+                           .arg(heaviestWords(wording.tree)));
     if (limbs.empty()) {
         page.bullet(
             Words::tr("Hardly at all, even when the tree is %1.").arg(heaviestWords(wording.tree)));

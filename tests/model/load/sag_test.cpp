@@ -102,17 +102,26 @@ TEST(Sag, DoublesWithALightCrop)
                     0.01 * std::abs(once.limbs[i].tip_m) + 1e-4);
 }
 
-// Law: stations move as a chain, no limb grows longer and none leaves its parent.
-TEST(Sag, KeepsLimbsAsLongAsTheyAre)
+// Law: every tree comes to rest; stations move as a chain, no limb grows longer.
+TEST(Sag, ComesToRestWithLimbsAsLongAsTheyAre)
+{
+    for (unsigned seed = 1; seed <= 40; ++seed)
+        for (const double each_kg : {0.0, 1.5, 6.0}) {
+            const auto tree = inFruit(seed, each_kg);
+            const auto sag = sagUnder(tree, foliate(tree, redMaple()), redMaple(), kHeaviest);
+            ASSERT_TRUE(sag.settled) << seed << ' ' << each_kg;
+            for (std::size_t i = 0; i < tree.limbs.size(); ++i)
+                EXPECT_LE(length_m(sag.tree.limbs[i]), length_m(tree.limbs[i]) * 1.0001);
+        }
+}
+
+// Law: gentle bending keeps the distances along a limb.
+TEST(Sag, KeepsStationsApart)
 {
     const auto tree = inFruit(7, 0.3);
     const auto sag = sagUnder(tree, foliate(tree, redMaple()), redMaple(), {});
-    EXPECT_TRUE(sag.settled); // on the thin laterals of tree 34 the solver gives up: not solved
-    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
-        const double drawn = length_m(tree.limbs[i]);
-        EXPECT_LE(length_m(sag.tree.limbs[i]), drawn * 1.0001);
-        EXPECT_GT(length_m(sag.tree.limbs[i]), drawn * 0.9); // stations cut across a bent limb
-    }
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i)
+        EXPECT_GT(length_m(sag.tree.limbs[i]), length_m(tree.limbs[i]) * 0.9);
 }
 
 // Law: taking weight off a limb raises it: the tip of what stays never hangs lower, where all that
