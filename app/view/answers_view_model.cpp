@@ -216,10 +216,10 @@ void AnswersViewModel::wordSun()
     const auto* garden = workspace_.assessedGarden();
     std::vector<Fact> facts;
     sunHeadline_.clear();
+    bool growing = true;
     if (all && garden) {
         const auto& units = workspace_.units();
-        const bool growing =
-            model::light::inGrowingSeason(all->question.date.month(), garden->place);
+        growing = model::light::inGrowingSeason(all->question.date.month(), garden->place);
         for (const auto& sun : all->sun) {
             const auto after = std::ranges::find(all->sunAfter, sun.planting,
                                                  &model::light::PlantingSun::planting);
@@ -249,7 +249,7 @@ void AnswersViewModel::wordSun()
                 ? tr("On %1 every planting gets the least sun it needs.").arg(date)
                 : tr("On %1 too little sun reaches %2.").arg(date, listed(units, hungry));
     }
-    sunTone_ = worst(facts);
+    sunTone_ = growing ? worst(facts) : Tone::Plain; // a resting plant is neither well nor ill off
     sun_.show(std::move(facts));
 }
 

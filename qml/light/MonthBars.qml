@@ -80,7 +80,7 @@ Item {
             y: root.barHeight * (1 - modelData) - 1
             spacing: 4
             Repeater {
-                model: Math.floor(root.width / 10)
+                model: Math.floor(root.width / (line.index === 0 ? 10 : 6))
                 Rectangle {
                     width: line.index === 0 ? 6 : 2
                     height: 2
