@@ -7,6 +7,7 @@
 #include <array>
 #include <limits>
 #include <numbers>
+#include <utility>
 
 namespace model::advice {
 namespace {
@@ -17,12 +18,31 @@ constexpr double kUnlimited = std::numeric_limits<double>::infinity();
 constexpr std::array kQuantityRules{Rule::seasonShare, Rule::woundSum, Rule::limbShare,
                                     Rule::liveCrownRatio, Rule::lowerTwoThirds};
 
+/// Goals are reached by a little less than what cuts could do at most. A search that believes so
+/// comes upon good sets soon, and the search that trusts only the bound starts from the best of
+/// them.
+Choice leastWithStart(Decisions decisions, const std::atomic<bool>* cancel)
+{
+    constexpr double kLikely = 0.8; // of what a cut could do at most
+    if (decisions.goals == 0)
+        return leastLeaf(decisions, cancel);
+    Decisions likely = decisions;
+    for (auto& options : likely.options)
+        for (auto& option : options)
+            for (double& help : option.helps)
+                help *= kLikely;
+    decisions.start = leastLeaf(likely, cancel);
+    auto choice = leastLeaf(decisions, cancel);
+    choice.nodes += decisions.start.nodes;
+    return choice;
+}
+
 } // namespace
 
 Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowance,
-                     const std::atomic<bool>* cancel)
+                     const std::atomic<bool>* cancel, long nodesMost)
     : tree_(tree), foliation_(foliation), allowance_(allowance), cancel_(cancel),
-      before_(crownShape(tree, foliation))
+      nodesMost_(nodesMost), before_(crownShape(tree, foliation))
 {
 }
 
@@ -30,6 +50,7 @@ Choice Guideline::least(const Targets& targets, std::optional<Rule> without) con
 {
     auto decisions =
         options(tree_, foliation_, targets.wanted(), {.limbShare = without != Rule::limbShare});
+    decisions.nodesMost = nodesMost_;
     const double stem_m = stemDiameter_m(tree_);
     decisions.leafMost = without == Rule::seasonShare ? kUnlimited : allowance_;
     decisions.woundMost_m2 = without == Rule::woundSum
@@ -39,7 +60,7 @@ Choice Guideline::least(const Targets& targets, std::optional<Rule> without) con
         const Tree after = afterCuts(tree_, cuts);
         return accepts(crownShape(after, foliation_), without) && targets.met(after);
     };
-    return leastLeaf(decisions, cancel_);
+    return leastWithStart(std::move(decisions), cancel_);
 }
 
 double Guideline::leastWithoutAny(const Targets& targets) const
@@ -47,10 +68,11 @@ double Guideline::leastWithoutAny(const Targets& targets) const
     auto decisions = options(tree_, foliation_, targets.wanted(), {.limbShare = false});
     decisions.leafMost = kUnlimited;
     decisions.woundMost_m2 = kUnlimited;
+    decisions.nodesMost = nodesMost_;
     decisions.crownAccepts = [this, &targets](const std::vector<Cut>& cuts) {
         return targets.met(afterCuts(tree_, cuts));
     };
-    return leastLeaf(decisions, cancel_).leaf;
+    return leastWithStart(std::move(decisions), cancel_).leaf;
 }
 
 std::vector<Finding> Guideline::binding(const Targets& targets) const

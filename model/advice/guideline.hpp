@@ -14,8 +14,9 @@ namespace model::advice {
 class Guideline {
 public:
     /// \param allowance  share of the tree's leaf that may go
+    /// \param nodesMost  partial choices that one search looks at before it gives up
     Guideline(const Tree& tree, const Foliation& foliation, double allowance,
-              const std::atomic<bool>* cancel);
+              const std::atomic<bool>* cancel, long nodesMost = Decisions{}.nodesMost);
 
     /// \param without  a rule left out of account, to see whether it is the one that binds
     [[nodiscard]] Choice least(const Targets& targets,
@@ -34,6 +35,7 @@ private:
     const Foliation& foliation_;
     double allowance_;
     const std::atomic<bool>* cancel_;
+    long nodesMost_;
     CrownShape before_;
 };
 

@@ -29,16 +29,17 @@ std::vector<Hold> holds(const Garden& garden, const Tree& tree, const Foliation&
                         const std::atomic<bool>* cancel)
 {
     std::vector<Hold> all;
+    double left_m = -1.0; // what the cuts so far leave to spare over every strip
     for (const double spare : kSpares_m) {
+        if (left_m >= spare)
+            continue; // the least cuts for less are the least for this as well
         if (cancel && cancel->load(std::memory_order_relaxed))
             break;
         aim.spare_m = spare;
         const auto suggestion = suggest(garden, tree, foliation, species, date, aim, cancel);
         if (suggestion.regrowth.empty())
             break;
-        if (!all.empty() && suggestion.outcome == all.back().outcome &&
-            suggestion.leafShare == all.back().leafShare)
-            continue; // the same cuts have room for this as well
+        left_m = std::ranges::min(suggestion.regrowth, {}, &growth::Regrowth::spare_m).spare_m;
         all.push_back({spare, suggestion.outcome, suggestion.leafShare, suggestion.cuts.size(),
                        firstLost(suggestion.regrowth)});
         if (suggestion.outcome == Outcome::notWithinGuideline)

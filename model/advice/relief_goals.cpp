@@ -1,16 +1,31 @@
 #include "model/advice/relief_goals.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace model::advice {
 namespace {
 
-// A cut relieves a limb a little more than its own weight and drag, because what stays may come to
-// stand in less lee, or its worst place may move; the largest ratio that 2,000 random cuts on
-// random trees showed is 1.2 (relief_goals_test.cpp). A bound must not fall short.
-constexpr double kAtMost = 1.3;
+// Cuts relieve a limb by a little more or less than their own weight and drag: what stays may come
+// to stand in more or less lee, or the worst place may move. The largest ratio that single cuts on
+// random trees showed is 1.17 (goals_test.cpp). A bound must not fall short.
+constexpr double kAtMost = 1.25;
 
 constexpr double kRounding = 1e-9;
+
+/// Bending that has to go, at least, before a place's stress falls to this share: all of the stress
+/// that is left may then be bending (L10 counts axial force and torsion in).
+double excess_Nm(const load::Governing& worst, const load::Piece& piece, double moment_Nm,
+                 double share)
+{
+    constexpr double kLeast = 0.02; // of what stress in step with bending alone would ask
+    const double along = worst.along_m / piece.length_m;
+    const auto section = worst.along_m > 0.0
+                             ? load::solidSection(std::lerp(piece.thick_m, piece.thin_m, along))
+                             : piece.section;
+    return std::max(moment_Nm - share * worst.stress_Pa * section.bending_m3,
+                    kLeast * (1.0 - share) * moment_Nm);
+}
 
 load::Conditions stormOver(const Garden& garden)
 {
@@ -68,7 +83,7 @@ void ReliefGoals::findPlaces()
         place.bearing = worst.wind.bearing;
         place.blows = (worst.wind.opposite ? -1.0 : 1.0) * load::blowsTowards(worst.wind.bearing);
         place.share = worst.beyond.share;
-        place.excess_Nm = moment * (1.0 - *most_[limb] / *now_[limb]);
+        place.excess_Nm = excess_Nm(worst, piece, moment, *most_[limb] / *now_[limb]);
         places_.push_back(place);
     }
 }

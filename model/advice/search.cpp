@@ -57,6 +57,7 @@ public:
         }
         for (const auto& bound : bounds_)
             now_.push_back(bound.paid + bound.least[decisions.root]);
+        best_ = decisions.start;
         rootBound_ = *std::ranges::max_element(now_);
         for (const auto& options : decisions.options)
             cheapestFirst_.push_back(byPromise(options));
@@ -100,7 +101,7 @@ private:
             return true;
         if (cuts_.size() != best_.cuts.size())
             return cuts_.size() > best_.cuts.size();
-        return wound_m2 >= bestWound_m2_;
+        return wound_m2 >= best_.wound_m2;
     }
 
     bool hopeless() const
@@ -142,7 +143,7 @@ private:
         best_.found = true;
         best_.cuts = cuts_;
         best_.leaf = leaf;
-        bestWound_m2_ = wound_m2;
+        best_.wound_m2 = wound_m2;
     }
 
     void take(const Option& option, std::size_t limb, double leaf, double wound_m2)
@@ -183,7 +184,6 @@ private:
     std::vector<double> hope_; ///< by goal: most help of any completion of what is decided
     double rootBound_{};
     Choice best_;
-    double bestWound_m2_{kNever};
     long nodes_{};
     long asked_{};
     bool stopped_{};
@@ -199,7 +199,13 @@ std::vector<double> relaxedLeaf(const Decisions& decisions)
 Choice leastLeaf(const Decisions& decisions, const std::atomic<bool>* cancel)
 {
     if (relaxedLeaf(decisions)[decisions.root] == kNever)
-        return {.found = false, .cuts = {}, .leaf = 0.0, .proven = true, .bound = 0.0, .nodes = 1};
+        return {.found = false,
+                .cuts = {},
+                .leaf = 0.0,
+                .wound_m2 = 0.0,
+                .proven = true,
+                .bound = 0.0,
+                .nodes = 1};
     return Search(decisions, cancel).run();
 }
 

@@ -20,6 +20,17 @@ struct Option {
     std::vector<double> helps{};
 };
 
+/// The least-leaf set of cuts.
+struct Choice {
+    bool found{};
+    std::vector<Cut> cuts;
+    double leaf{};
+    double wound_m2{};
+    bool proven{};  ///< nothing smaller exists (found), or nothing at all does (not found)
+    double bound{}; ///< no set that does has less leaf than this; `leaf` when proven
+    long nodes{};
+};
+
 /// The choice of cuts as a rooted tree of decisions. Taking an option on a limb leaves the limbs in
 /// its `decide` list open; leaf, wounds and help add up.
 struct Decisions {
@@ -31,18 +42,9 @@ struct Decisions {
     /// Rules that look at the whole crown, and goals measured on the cut tree; asked only of
     /// complete sets of cuts.
     std::function<bool(const std::vector<Cut>&)> crownAccepts;
+    Choice start; ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{4'000'000}; ///< the search gives up after so many
-    long askedMost{1'500};     ///< or after asking crownAccepts so often
-};
-
-/// The least-leaf set of cuts.
-struct Choice {
-    bool found{};
-    std::vector<Cut> cuts;
-    double leaf{};
-    bool proven{};  ///< nothing smaller exists (found), or nothing at all does (not found)
-    double bound{}; ///< no set that does has less leaf than this; `leaf` when proven
-    long nodes{};
+    long askedMost{400};       ///< or after asking crownAccepts so often
 };
 
 /// Exact branch and bound. The bounds are the least leaf of the open limbs when the allowances and

@@ -131,13 +131,15 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
     suggestion.outcome = targets.reached() ? Outcome::nothingNeeded
                          : choice.found    ? Outcome::met
                                            : Outcome::notWithinGuideline;
-    const Guideline guideline(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance),
-                              cancel);
+    // For questions that ask much the same some dozens of times over: less depth for each.
+    constexpr long kNodesForEach = 200'000;
+    const Guideline brief(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance), cancel,
+                          kNodesForEach);
     if (!targets.reached())
-        suggestion.leafShareWithoutGuideline = guideline.leastWithoutAny(targets);
+        suggestion.leafShareWithoutGuideline = brief.leastWithoutAny(targets);
     if (!choice.found) {
-        suggestion.binding = guideline.binding(targets);
-        return closest(guideline, targets);
+        suggestion.binding = brief.binding(targets);
+        return closest(brief, targets);
     }
     for (const auto& wish : agenda.wishes) {
         auto goals = agenda.must;

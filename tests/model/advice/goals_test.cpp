@@ -1,10 +1,12 @@
 #include "model/advice/relief_goals.hpp"
 #include "model/advice/suggestion.hpp"
 
+#include "model/advice/allowance.hpp"
 #include "model/advice/crown_shape.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/light/daylight.hpp"
+#include "tests/model/advice/limb_from.hpp"
 #include "tests/model/species/table_files.hpp"
 
 #include <gtest/gtest.h>
@@ -27,14 +29,9 @@ double pick(std::mt19937& random, double low, double high)
     return std::uniform_real_distribution<double>(low, high)(random);
 }
 
-Limb limbFrom(std::string id, const Limb& parent, double at_m, Vec3 run, double thickness_m)
+Limb leafyLimbFrom(std::string id, const Limb& parent, double at_m, Vec3 run_m, double thickness_m)
 {
-    Limb limb;
-    limb.id = std::move(id);
-    limb.parent = parent.id;
-    limb.attachedAt_m = at_m;
-    const Vec3 from = axisPoint(parent, at_m).position_m;
-    limb.stations = {{from, thickness_m, {}}, {from + run, thickness_m / 2.0, {}}};
+    auto limb = limbFrom(std::move(id), parent, at_m, run_m, thickness_m);
     limb.foliage = Foliage{0.4, 0.7, 0.0, {}, FoliageDensity::medium, 0.0, {}};
     return limb;
 }
@@ -59,9 +56,9 @@ Garden randomGarden(std::mt19937& random)
                      {reach * std::cos(turn), reach * std::sin(turn), pick(random, 0.0, 1.5)},
                      pick(random, 0.05, 0.09));
         if (pick(random, 0.0, 1.0) < 0.5)
-            tree.limbs.push_back(limbFrom(limb.id + "a", limb, pick(random, 0.6, 1.4),
-                                          {pick(random, -1, 1), pick(random, -1, 1), 0.8},
-                                          pick(random, 0.025, 0.045)));
+            tree.limbs.push_back(leafyLimbFrom(limb.id + "a", limb, pick(random, 0.6, 1.4),
+                                               {pick(random, -1, 1), pick(random, -1, 1), 0.8},
+                                               pick(random, 0.025, 0.045)));
         tree.limbs.push_back(std::move(limb));
     }
     Garden garden;
@@ -114,7 +111,8 @@ public:
                                    kDate, &asked.around},
                                   goals),
           before_(crownShape(asked.tree(), asked.foliation)),
-          whole_m2_(leafOf(asked.tree(), asked.foliation))
+          whole_m2_(leafOf(asked.tree(), asked.foliation)),
+          most_(allowance(asked.tree(), *asked.species, kDate).share)
     {
         walk(limbOrder(asked.tree()).rootFirst, 0, {});
     }
@@ -179,7 +177,7 @@ private:
         const auto& tree = asked_.tree();
         const Tree after = afterCuts(tree, cuts);
         const double taken = 1.0 - leafOf(after, asked_.foliation) / whole_m2_;
-        if (taken > kSeasonShare + 1e-12 || taken >= best - 1e-12)
+        if (taken > most_ + 1e-12 || taken >= best - 1e-12)
             return;
         double wound_m2 = 0.0;
         for (const auto& cut : cuts) {
@@ -206,6 +204,7 @@ private:
     Targets targets_;
     CrownShape before_;
     double whole_m2_;
+    double most_; ///< share of the leaf that may go
 };
 
 void expectLeast(std::mt19937& random, const std::vector<Goal>& goals, int cases, int& found)
@@ -232,8 +231,8 @@ TEST(Goals, ReliefTakesTheLeastLeafOfAllSetsOfCuts)
 {
     std::mt19937 random(11);
     int found = 0;
-    expectLeast(random, {{GoalKind::relief, Want::must, "", 0.6, {}, {}}}, 3, found);
-    EXPECT_GT(found, 0);
+    expectLeast(random, {{GoalKind::relief, Want::must, "", 0.6, {}, {}}}, 20, found);
+    EXPECT_GT(found, 5);
 }
 
 TEST(Goals, LightTakesTheLeastLeafOfAllSetsOfCuts)
@@ -278,7 +277,7 @@ TEST(ReliefGoals, NeverHelpMoreThanTheyWereThoughtTo)
                     const double did = (*now[j] - *then.now()[stays]) / (*now[j] - 0.2);
                     ASSERT_LE(did, thought + 1e-6) << i << ' ' << limb << ' ' << j;
                     if (did > 0.01)
-                        most = std::max(most, 1.3 * did / thought);
+                        most = std::max(most, 1.25 * did / thought);
                 }
             }
     }
