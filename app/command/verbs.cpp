@@ -1,0 +1,182 @@
+#include "app/command/verbs.hpp"
+
+namespace app {
+namespace {
+
+constexpr const char* kCaution =
+    "The answers are estimates from a sketch. They never say that a tree is safe.";
+
+CLI::App* addAssess(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    auto* assess = verbs.addOnGarden(
+        "assess", "All of it: headroom, loads, sun, what to cut, who cuts", &assessCommand);
+    assess
+        ->add_option("--gust", arguments.gust,
+                     "Gust as forecasts give it: \"90 km/h\", \"56 mph\",\n"
+                     "25 (m/s), \"force 9\", \"gusts of force 9\",\n"
+                     "\"severe thunderstorm\"; else the garden's own")
+        ->type_name("GUST");
+    assess
+        ->add_option("--air", arguments.air,
+                     "Temperature of the air in that gust: \"5 C\", \"41 F\";\n"
+                     "else 15 C. Cold air presses harder")
+        ->type_name("DEGREES");
+    assess
+        ->add_option("--explain", arguments.explain,
+                     "Only this limb, by its name or id: every step from wind\n"
+                     "and weight to its figures, with formulas and sources")
+        ->type_name("LIMB");
+    assess->add_flag("--rain", arguments.rain, "Loads with leaf and twigs wet");
+    assess
+        ->add_option("--ice", arguments.ice,
+                     "Loads with glaze ice this thick all round:\n"
+                     "\"12 mm\", \"0.5 in\"; else none")
+        ->type_name("THICKNESS");
+    return assess;
+}
+
+CLI::App* addSuggest(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    auto* suggest =
+        verbs.addOnGarden("suggest", "What to cut for headroom, and who does it", &suggestCommand);
+    suggest
+        ->add_option("--spare", arguments.spare,
+                     "Headroom beyond what is needed, to be grown into,\n"
+                     "such as \"30 cm\" or \"1 ft\"")
+        ->type_name("LENGTH");
+    suggest
+        ->add_option("--relief", arguments.relief,
+                     "Relieve every limb to this share of its expected strength\n"
+                     "at the garden's gust, such as \"80 %\"")
+        ->type_name("SHARE");
+    suggest
+        ->add_option("--sun", arguments.sun,
+                     "Give a planting so many hours of sun a day, such as\n"
+                     "hedge=4; without a number: what its plant needs")
+        ->type_name("PLANTING=HOURS");
+    suggest->add_option("--keep", arguments.keep, "A limb that stays, by its id")
+        ->type_name("LIMB");
+    suggest->add_option("--lose", arguments.lose, "A limb that goes, by its id")->type_name("LIMB");
+    suggest->add_option("--leaf", arguments.leaf, "Take no more of the leaf, such as \"15 %\"")
+        ->type_name("SHARE");
+    return suggest;
+}
+
+CLI::App* addLight(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    auto* light = verbs.addOnGarden("light", "A year of light on each planting, and who takes it",
+                                    &lightCommand);
+    light
+        ->add_option("--month", arguments.month,
+                     "One month in place of the growing season: 7, July")
+        ->type_name("MONTH");
+    light->add_option("--planting", arguments.planting, "Only this planting, by its name or id")
+        ->type_name("NAME");
+    return light;
+}
+
+} // namespace
+
+Verbs::Verbs(CLI::App& app, Arguments& arguments, Verb& chosen)
+    : app_(app), arguments_(arguments), chosen_(chosen)
+{
+}
+
+CLI::App* Verbs::add(const char* name, const char* about, Verb run)
+{
+    CLI::App* command = app_.add_subcommand(name, about);
+    command->set_help_flag("-h,--help", "Show this help");
+    command->footer(kCaution);
+    command->callback([&chosen = chosen_, run] { chosen = run; });
+    return command;
+}
+
+CLI::App* Verbs::addOnGarden(const char* name, const char* about, Verb run)
+{
+    CLI::App* command = add(name, about, run);
+    command->add_option("GARDEN", arguments_.garden, "A garden file, or - for standard input")
+        ->required()
+        ->type_name("FILE");
+    command->add_flag("--json", arguments_.json,
+                      "Write JSON for a program instead of text, in SI units\n"
+                      "(docs/command-line.md tells its form)");
+    return command;
+}
+
+void Verbs::addMeasures(CLI::App* command)
+{
+    command
+        ->add_option("--units", arguments_.measures,
+                     "Units to read; uk is metric with wind in mph;\n"
+                     "else as your system is set")
+        ->check(CLI::IsMember({"metric", "uk", "us"}))
+        ->type_name("UNITS");
+    command->add_flag("--fail-on-attention", arguments_.failOnAttention,
+                      "Exit with status 1 if something needs attention");
+}
+
+void Verbs::addTree(CLI::App* command)
+{
+    command->add_option("--tree", arguments_.tree, "Only this tree, by its name or id")
+        ->type_name("NAME");
+}
+
+void Verbs::addDate(CLI::App* command)
+{
+    command->add_option("--date", arguments_.date, "The day, such as 2025-07-14; else today")
+        ->type_name("DATE");
+}
+
+void addAnswers(Verbs& verbs)
+{
+    CLI::App* assess = addAssess(verbs);
+    CLI::App* suggest = addSuggest(verbs);
+    CLI::App* headroom =
+        verbs.addOnGarden("headroom", "Headroom over each strip of ground", &headroomCommand);
+    CLI::App* light = addLight(verbs);
+    verbs.addOnGarden("check", "Is anything wrong with a garden file?", &checkCommand);
+    for (CLI::App* command : {assess, suggest, headroom})
+        verbs.addTree(command);
+    for (CLI::App* command : {assess, suggest, light})
+        verbs.addDate(command);
+    for (CLI::App* command : {assess, suggest, headroom, light})
+        verbs.addMeasures(command);
+}
+
+void addDay(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    CLI::App* day = verbs.add("day", "Does the weather speak against tree work?", &dayCommand);
+    day->add_option("--air", arguments.air, "Warmth in the shade, such as \"33 C\" or \"91 F\"")
+        ->type_name("TEMPERATURE");
+    day->add_option("--humidity", arguments.humidity, "Of the air, such as \"55 %\"; else 50 %")
+        ->type_name("SHARE");
+    day->add_option("--gust", arguments.gust, "Gusts while you work, such as \"30 km/h\"")
+        ->type_name("SPEED");
+    day->add_flag("--json", arguments.json, "Write JSON for a program instead of text");
+    verbs.addMeasures(day);
+}
+
+void addSun(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    CLI::App* sun = verbs.add("sun", "Where the sun stands, as JSON", &sunCommand);
+    sun->add_option("--lat", arguments.latitude_deg, "Latitude in degrees, north positive")
+        ->required()
+        ->type_name("DEGREES");
+    sun->add_option("--lon", arguments.longitude_deg, "Longitude in degrees, east positive")
+        ->required()
+        ->type_name("DEGREES");
+    sun->add_option("--at", arguments.at,
+                    "When, such as 2025-06-21T14:30:00+02:00; without a zone\n"
+                    "UTC is meant; else now")
+        ->type_name("TIME");
+    sun->add_flag("--json", arguments.json, "JSON, which it writes anyway");
+    sun->footer("elevation_deg is without refraction, apparent_elevation_deg with it;\n"
+                "azimuth_deg counts clockwise from north.");
+}
+
+} // namespace app

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "app/command/commands.hpp"
+
+#include <CLI/CLI.hpp>
+
+namespace app {
+
+/// What a command of the command line runs.
+using Verb = int (*)(const Job&);
+
+/// The commands as CLI11 knows them, with the options that several share.
+class Verbs {
+public:
+    /// All outlive the Verbs and what they add. \param chosen  set to what was typed
+    Verbs(CLI::App& app, Arguments& arguments, Verb& chosen);
+
+    [[nodiscard]] Arguments& arguments() { return arguments_; }
+
+    CLI::App* add(const char* name, const char* about, Verb run);
+    /// One that reads a garden and can answer in JSON.
+    CLI::App* addOnGarden(const char* name, const char* about, Verb run);
+
+    void addMeasures(CLI::App* command);
+    void addTree(CLI::App* command);
+    void addDate(CLI::App* command);
+
+private:
+    CLI::App& app_;
+    Arguments& arguments_;
+    Verb& chosen_;
+};
+
+/// assess, suggest, headroom, light, check.
+void addAnswers(Verbs& verbs);
+void addDay(Verbs& verbs);
+void addSun(Verbs& verbs);
+
+} // namespace app
