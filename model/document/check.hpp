@@ -50,6 +50,9 @@ private:
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one);
 
 void checkTree(Check& check, const Path& path, const Tree& tree, std::set<std::string>& ids);
+/// One visit, its id apart.
+void checkVisit(Check& check, const Path& path, const Visit& visit);
+void checkPhoto(Check& check, const Path& path, const Photo& photo);
 /// The limbs of one tree, each by itself and as they grow from each other.
 void checkLimbs(Check& check, const Path& path, const std::vector<Limb>& limbs);
 /// One limb by itself. \returns whether its axis can be reckoned with

@@ -127,14 +127,48 @@ void fields(Visitor& v, Is<HeadroomRecord> auto& record)
 }
 
 template <typename Visitor>
+void fields(Visitor& v, Is<TipRecord> auto& record)
+{
+    v.required("limb", record.limb);
+    v.blank("before_m", record.before_m);
+    v.blank("after_m", record.after_m);
+    v.extras(record.extras);
+}
+
+template <typename Visitor>
+void fields(Visitor& v, Is<Wound> auto& wound)
+{
+    v.required("limb", wound.limb);
+    v.defaulted("at_m", wound.at_m);
+    v.required("diameter_m", wound.diameter_m);
+    v.blank("closed", wound.closed);
+    v.extras(wound.extras);
+}
+
+template <typename Visitor>
+void fields(Visitor& v, Is<VisitWeather> auto& weather)
+{
+    v.blank("air_degC", weather.air_C);
+    v.blank("humidity", weather.humidity);
+    v.blank("gust_m_s", weather.gust_m_s);
+    v.extras(weather.extras);
+}
+
+template <typename Visitor>
 void fields(Visitor& v, Is<Visit> auto& visit)
 {
     v.required("id", visit.id);
     v.required("date", visit.date);
     v.defaulted("by", visit.by);
     v.list("cuts", visit.cuts);
+    v.list("left", visit.left);
     v.blank("leaf_share", visit.leafShare);
     v.list("headroom", visit.headroom);
+    v.list("tips", visit.tips);
+    v.list("wounds", visit.wounds);
+    v.list("limbs_before", visit.limbsBefore);
+    v.blank("weather", visit.weather);
+    v.list("photos", visit.photos);
     v.defaulted("note", visit.note);
     v.blank("next_due", visit.nextDue);
     v.extras(visit.extras);
@@ -231,6 +265,7 @@ void fields(Visitor& v, Is<Place> auto& place)
     v.defaulted("altitude_m", place.altitude_m);
     v.defaulted("time_zone", place.timeZone);
     v.list("sunshine_share", place.sunshineShare);
+    v.list("storm_months", place.stormMonths);
     v.extras(place.extras);
 }
 

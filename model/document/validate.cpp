@@ -24,6 +24,10 @@ void checkPlace(Check& check, const Path& path, const Place& place)
     for (std::size_t i = 0; i < std::min(place.sunshineShare.size(), std::size_t{12}); ++i)
         check.within(shares / i, place.sunshineShare[i], 0.0, 1.0,
                      "a share of the time that the sun could shine");
+    const Path months = path / "storm_months";
+    check.atMost(months, place.stormMonths.size(), 12, "months");
+    for (std::size_t i = 0; i < place.stormMonths.size(); ++i)
+        check.within(months / i, place.stormMonths[i], 1.0, 12.0, "a month");
 }
 
 void checkSlope(Check& check, const Path& path, const Slope& slope)

@@ -5,32 +5,6 @@
 namespace model {
 namespace {
 
-void checkPhoto(Check& check, const Path& path, const Photo& photo)
-{
-    if (check.name(path / "file", photo.file, true) &&
-        (photo.file.front() == '/' || photo.file.find("..") != std::string::npos))
-        check.fault(path / "file", quoted(photo.file),
-                    "a file beside the garden or in a folder below it");
-    if (photo.metresPerPixel)
-        check.positive(path / "metres_per_pixel", *photo.metresPerPixel, 10.0,
-                       "metres for one pixel");
-    if (photo.viewBearing_deg)
-        check.within(path / "view_bearing_deg", *photo.viewBearing_deg, 0.0, 360.0,
-                     "a compass bearing in degrees");
-    check.note(path / "note", photo.note);
-}
-
-void checkCut(Check& check, const Path& path, const Cut& cut)
-{
-    check.name(path / "limb", cut.limb, true);
-    check.within(path / "at_m", cut.at_m, 0.0, limits::kTreeHeight_m, "metres along the limb");
-    if (cut.height_m)
-        check.within(path / "height_m", *cut.height_m, 0.0, limits::kTreeHeight_m,
-                     "metres above the ground");
-    if (cut.share)
-        check.within(path / "share", *cut.share, 0.0, 1.0, "a share");
-}
-
 void checkGoal(Check& check, const Path& path, const Goal& goal)
 {
     check.name(path / "subject", goal.subject,
@@ -50,37 +24,22 @@ void checkGoal(Check& check, const Path& path, const Goal& goal)
         check.within(months / i, goal.months[i], 1.0, 12.0, "a month");
 }
 
-void checkHeadroom(Check& check, const Path& path, const HeadroomRecord& record)
-{
-    check.name(path / "strip", record.strip, true);
-    for (const auto& [field, height] :
-         {std::pair("before_m", record.before_m), std::pair("after_m", record.after_m)})
-        if (height)
-            check.within(path / field, *height, 0.0, limits::kTreeHeight_m,
-                         "metres above the ground");
-}
-
-void checkVisit(Check& check, const Path& path, const Visit& visit)
-{
-    const bool real = check.date(path / "date", visit.date);
-    check.name(path / "by", visit.by, false);
-    const Path cuts = path / "cuts";
-    check.atMost(cuts, visit.cuts.size(), limits::kCuts, "cuts");
-    for (std::size_t i = 0; i < visit.cuts.size(); ++i)
-        checkCut(check, cuts / i, visit.cuts[i]);
-    if (visit.leafShare)
-        check.within(path / "leaf_share", *visit.leafShare, 0.0, 1.0, "a share of the leaf");
-    const Path records = path / "headroom";
-    check.atMost(records, visit.headroom.size(), limits::kCuts, "records");
-    for (std::size_t i = 0; i < visit.headroom.size(); ++i)
-        checkHeadroom(check, records / i, visit.headroom[i]);
-    check.note(path / "note", visit.note);
-    if (visit.nextDue && check.date(path / "next_due", *visit.nextDue) && real &&
-        *visit.nextDue < visit.date)
-        check.fault(path / "next_due", "a day before the visit", "a day after it");
-}
-
 } // namespace
+
+void checkPhoto(Check& check, const Path& path, const Photo& photo)
+{
+    if (check.name(path / "file", photo.file, true) &&
+        (photo.file.front() == '/' || photo.file.find("..") != std::string::npos))
+        check.fault(path / "file", quoted(photo.file),
+                    "a file beside the garden or in a folder below it");
+    if (photo.metresPerPixel)
+        check.positive(path / "metres_per_pixel", *photo.metresPerPixel, 10.0,
+                       "metres for one pixel");
+    if (photo.viewBearing_deg)
+        check.within(path / "view_bearing_deg", *photo.viewBearing_deg, 0.0, 360.0,
+                     "a compass bearing in degrees");
+    check.note(path / "note", photo.note);
+}
 
 void checkTree(Check& check, const Path& path, const Tree& tree, std::set<std::string>& ids)
 {

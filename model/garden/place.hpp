@@ -16,6 +16,9 @@ struct Place {
     /// Bright sunshine as a share of the time it could shine, mean of each month from January;
     /// empty: not known, and light is reckoned for cloudless skies.
     std::vector<double> sunshineShare{};
+    /// Months in which storms come, 1..12, in any order; empty: by latitude
+    /// (docs/methods/diary.md).
+    std::vector<int> stormMonths{};
     Extras extras{};
     friend bool operator==(const Place&, const Place&) = default;
 };

@@ -3,6 +3,7 @@
 #include "model/garden/extras.hpp"
 #include "model/garden/goal.hpp"
 #include "model/garden/limb.hpp"
+#include "model/garden/photo.hpp"
 #include "model/garden/visit.hpp"
 
 #include <chrono>
@@ -36,16 +37,6 @@ struct Observation {
     std::string note;
     Extras extras;
     friend bool operator==(const Observation&, const Observation&) = default;
-};
-
-/// A picture that a sketch was drawn over.
-struct Photo {
-    std::string file;                      ///< name relative to the garden document
-    std::optional<double> metresPerPixel;  ///< scale, once two clicks have set it
-    std::optional<double> viewBearing_deg; ///< the way the camera looked
-    std::string note;
-    Extras extras;
-    friend bool operator==(const Photo&, const Photo&) = default;
 };
 
 /// When a deciduous tree is in leaf, as the gardener has seen it. Blank: by species and place

@@ -52,6 +52,13 @@ private:
     Limb trunk();
     Limb limbFrom(const Limb& parent, std::size_t i);
     Goal goal();
+    Cut cut()
+    {
+        return {any<CutKind>(),  id("limb", below(20)), number(0.0, 5.0),
+                maybe(0.0, 5.0), maybe(0.0, 1.0),       extras()};
+    }
+    std::optional<Vec3> tip();
+    void measured(Visit& visit);
     Visit visit(std::size_t i);
     Tree tree(std::size_t i);
     LeafDates leafDates();
@@ -179,6 +186,35 @@ Goal Maker::goal()
     return made;
 }
 
+std::optional<Vec3> Maker::tip()
+{
+    return chance(0.5) ? std::optional(Vec3{number(-9.0, 9.0), number(-9.0, 9.0), number(0.0, 9.0)})
+                       : std::nullopt;
+}
+
+void Maker::measured(Visit& visit)
+{
+    for (std::size_t records = below(3); records > 0; --records)
+        visit.headroom.push_back(
+            {id("strip", below(9)), maybe(0.0, 5.0), maybe(0.0, 5.0), extras()});
+    for (std::size_t records = below(3); records > 0; --records)
+        visit.tips.push_back({id("limb", below(20)), tip(), tip(), extras()});
+    for (std::size_t wounds = below(3); wounds > 0; --wounds) {
+        Wound wound{id("limb", below(20)), number(0.0, 5.0), number(0.01, 0.4), {}, extras()};
+        if (chance(0.5))
+            wound.closed = std::chrono::sys_days{visit.date} + std::chrono::days{below(900)};
+        visit.wounds.push_back(std::move(wound));
+    }
+    if (chance(0.3))
+        visit.limbsBefore.push_back(trunk());
+    if (chance(0.5))
+        visit.weather =
+            VisitWeather{maybe(-20.0, 45.0), maybe(0.0, 1.0), maybe(0.0, 30.0), extras()};
+    if (chance(0.3))
+        visit.photos.push_back(
+            {"visit.jpg", maybe(0.001, 0.1), maybe(0.0, 360.0), note(), extras()});
+}
+
 Visit Maker::visit(std::size_t i)
 {
     Visit made;
@@ -186,12 +222,11 @@ Visit Maker::visit(std::size_t i)
     made.date = day();
     made.by = text();
     for (std::size_t cuts = below(4); cuts > 0; --cuts)
-        made.cuts.push_back({any<CutKind>(), id("limb", below(20)), number(0.0, 5.0),
-                             maybe(0.0, 5.0), maybe(0.0, 1.0), extras()});
+        made.cuts.push_back(cut());
+    for (std::size_t cuts = below(3); cuts > 0; --cuts)
+        made.left.push_back(cut());
     made.leafShare = maybe(0.0, 1.0);
-    for (std::size_t records = below(3); records > 0; --records)
-        made.headroom.push_back(
-            {id("strip", below(9)), maybe(0.0, 5.0), maybe(0.0, 5.0), extras()});
+    measured(made);
     made.note = note();
     if (chance(0.5))
         made.nextDue = std::chrono::sys_days{made.date} + std::chrono::days{below(900)};
@@ -300,7 +335,10 @@ Garden Maker::garden()
                   number(-400.0, 5000.0),
                   chance(0.5) ? "" : "Pacific/Auckland",
                   {},
+                  {},
                   extras()};
+    for (std::size_t months = below(4); months > 0; --months)
+        made.place.stormMonths.push_back(static_cast<int>(1 + below(12)));
     if (chance(0.5))
         for (int month = 0; month < 12; ++month)
             made.place.sunshineShare.push_back(number(0.0, 1.0));

@@ -18,7 +18,7 @@ SAMPLES = 200
 
 # What no schema can say: how values of different places go together. The reader refuses these.
 BEYOND_A_SCHEMA = {
-    "attached-beyond-the-parent", "crossing-outline", "defect-beyond-the-tip",
+    "attached-beyond-the-parent", "closed-before-the-visit", "crossing-outline", "defect-beyond-the-tip",
     "doubled-garden-id", "doubled-limb-id", "due-before-the-visit", "leaf-beyond-the-tip",
     "goal-leaf-in-percent", "goal-without-a-subject", "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
     "outline-without-area", "planting-of-a-square-kilometre", "prop-beyond-the-tip", "same-place-twice",
