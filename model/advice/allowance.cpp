@@ -20,26 +20,27 @@ bool inLastTwelveMonths(year_month_day visit, year_month_day date)
     return sys_days{visit} > from && sys_days{visit} <= sys_days{date};
 }
 
-/// The month in which the north has the season that `month` brings at this latitude.
+} // namespace
+
+double seasonShare(const Tree& tree, const Species& species)
+{
+    const bool weak = tree.vigour == Vigour::old || tree.vigour == Vigour::stressed;
+    const double usual = weak ? kSeasonShareWeak : kSeasonShare;
+    return std::min(usual, species.practice.maxAnnualRemoval.value_or(usual));
+}
+
 int northernMonth(std::chrono::month month, double latitude_deg)
 {
     const auto number = static_cast<int>(static_cast<unsigned>(month));
     return latitude_deg >= 0.0 ? number : (number + 5) % 12 + 1;
 }
 
-} // namespace
-
 Allowance allowance(const Tree& tree, const Species& species, year_month_day date)
 {
-    Allowance result{kSeasonShare, {}};
-    if (tree.vigour == Vigour::old || tree.vigour == Vigour::stressed) {
-        result.share = kSeasonShareWeak;
+    Allowance result{seasonShare(tree, species), {}};
+    if (tree.vigour == Vigour::old || tree.vigour == Vigour::stressed)
         result.reasons.push_back(
             {Rule::stressedTree, Severity::warn, {}, std::nullopt, kSeasonShareWeak});
-    }
-    const auto own = species.practice.maxAnnualRemoval;
-    if (own && *own < result.share)
-        result.share = *own;
     result.reasons.push_back({Rule::seasonShare, Severity::inform, {}, std::nullopt, result.share});
     for (const auto& visit : tree.visits) {
         if (!inLastTwelveMonths(visit.date, date) || (visit.cuts.empty() && !visit.leafShare))

@@ -16,9 +16,15 @@ struct Allowance {
 };
 
 /// The quarter of a growing season, or the species' own lower figure, or a tenth for old and
-/// stressed trees, less what visits of the twelve months before `date` took.
+/// stressed trees: what a season's visits may take together, 0..1.
+[[nodiscard]] double seasonShare(const Tree& tree, const Species& species);
+
+/// The same, less what visits of the twelve months before `date` took.
 [[nodiscard]] Allowance allowance(const Tree& tree, const Species& species,
                                   std::chrono::year_month_day date);
+
+/// The month in which the north has the season that `month` brings at this latitude, 1..12.
+[[nodiscard]] int northernMonth(std::chrono::month month, double latitude_deg);
 
 /// What the calendar says against cutting in this month: a bad month for the species, birds.
 [[nodiscard]] std::vector<Finding> calendarNotes(const Species& species, double latitude_deg,

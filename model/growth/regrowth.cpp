@@ -54,10 +54,10 @@ First firstDown(const headroom::StripHeadroom& strip, const Tree& tree, double n
     return first;
 }
 
-std::optional<year_month_day> lostOn(const First& first, double rate_m, ShootPattern pattern,
-                                     const Place& place, year_month_day from)
+std::optional<year_month_day> grownAt(double rate_m, double shoot_m, ShootPattern pattern,
+                                      const Place& place, year_month_day from)
 {
-    const double years = first.shoot_m() / rate_m;
+    const double years = shoot_m / rate_m;
     if (years >= kHorizon_years)
         return std::nullopt;
     return year_month_day{grownBy(pattern, place, sys_days{from}, years)};
@@ -65,12 +65,20 @@ std::optional<year_month_day> lostOn(const First& first, double rate_m, ShootPat
 
 } // namespace
 
+GrownOn grownOn(double shoot_m, const ShootRate& rate, ShootPattern pattern, const Place& place,
+                year_month_day from)
+{
+    const double slow = std::max(0.1 * rate.mean_m, rate.mean_m - kOneInTen * rate.spread_m);
+    const double fast = rate.mean_m + kOneInTen * rate.spread_m;
+    return {grownAt(fast, shoot_m, pattern, place, from),
+            grownAt(rate.mean_m, shoot_m, pattern, place, from),
+            grownAt(slow, shoot_m, pattern, place, from)};
+}
+
 std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing, const Species& species,
                                const ShootRate& rate, year_month_day from)
 {
     const auto pattern = species.practice.shootPattern;
-    const double slow = std::max(0.1 * rate.mean_m, rate.mean_m - kOneInTen * rate.spread_m);
-    const double fast = rate.mean_m + kOneInTen * rate.spread_m;
     std::vector<Regrowth> all;
     for (const auto& strip : headroom::treeHeadroom(askingForMore(garden), standing)) {
         const double needed = strip.needed_m - kReach_m;
@@ -82,9 +90,10 @@ std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing, const
         one.limb = first.part->limb;
         one.height_m = first.part->height_m;
         one.spare_m = first.spare_m;
-        one.early = lostOn(first, fast, pattern, garden.place, from);
-        one.middle = lostOn(first, rate.mean_m, pattern, garden.place, from);
-        one.late = lostOn(first, slow, pattern, garden.place, from);
+        const auto lost = grownOn(first.shoot_m(), rate, pattern, garden.place, from);
+        one.early = lost.early;
+        one.middle = lost.middle;
+        one.late = lost.late;
         constexpr double kTouch_m = 1e-3;
         if (first.spare_m > kTouch_m && first.underside > 0.0)
             one.cutsAYear = first.underside * rate.mean_m / first.spare_m;

@@ -27,6 +27,18 @@ struct Regrowth {
     std::optional<double> cutsAYear;
 };
 
+/// The days on which shoots have grown so far: nine in ten trees not before `early`, half of them
+/// by `middle`, nine in ten by `late`. Blank: twenty years or more.
+struct GrownOn {
+    std::optional<std::chrono::year_month_day> early;
+    std::optional<std::chrono::year_month_day> middle;
+    std::optional<std::chrono::year_month_day> late;
+};
+
+/// \param shoot_m  how far, >= 0; may be infinite
+[[nodiscard]] GrownOn grownOn(double shoot_m, const ShootRate& rate, ShootPattern pattern,
+                              const Place& place, std::chrono::year_month_day from);
+
 /// For every strip that the tree overhangs within reach of its growth, from how the tree stands on
 /// `from` (G4).
 /// \param standing  as it hangs at its heaviest, when headroom is least (load::sagUnder())

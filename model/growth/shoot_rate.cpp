@@ -1,11 +1,9 @@
 #include "model/growth/shoot_rate.hpp"
 
-#include "model/growth/shoot_season.hpp"
+#include "model/growth/measured_growth.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
-#include <vector>
 
 namespace model::growth {
 namespace {
@@ -23,64 +21,9 @@ constexpr double kWeakGrowth = 0.5;
 // From one year to another; assumed.
 constexpr double kYearToYear = 0.20;
 
-// A tape twice, held by eye to shoots that move; assumed.
+// A tape twice, held by eye to shoots that move; and a tip's place, sighted twice. Assumed.
 constexpr double kTapedTwice_m = 0.10;
-
-// Years of growth that are too few to learn from.
-constexpr double kLeastYears = 0.05;
-
-/// Headroom lost over one strip between two visits.
-struct Loss {
-    double years{}; ///< of growth between them
-    double lost_m{};
-};
-
-std::vector<const Visit*> byDate(const Tree& tree)
-{
-    std::vector<const Visit*> visits;
-    for (const auto& visit : tree.visits)
-        visits.push_back(&visit);
-    std::ranges::stable_sort(visits, {}, [](const Visit* v) { return v->date; });
-    return visits;
-}
-
-/// How the strip was left, if that is known. A visit without cuts leaves it as it found it.
-std::optional<double> leftAt_m(const Visit& visit, const HeadroomRecord& record)
-{
-    return record.after_m || !visit.cuts.empty() ? record.after_m : record.before_m;
-}
-
-std::vector<Loss> losses(const Tree& tree, ShootPattern pattern, const Place& place)
-{
-    struct Left {
-        std::string strip;
-        double clock{};
-        double height_m{};
-    };
-    std::vector<Left> known;
-    std::vector<Loss> all;
-    for (const auto* visit : byDate(tree)) {
-        const double clock = growthClock(pattern, place, std::chrono::sys_days{visit->date});
-        for (const auto& record : visit->headroom) {
-            const auto last = std::ranges::find(known, record.strip, &Left::strip);
-            if (last != known.end() && record.before_m && clock - last->clock >= kLeastYears)
-                all.push_back({clock - last->clock, last->height_m - *record.before_m});
-            const auto left = leftAt_m(*visit, record);
-            if (last != known.end())
-                known.erase(last);
-            if (left)
-                known.push_back({record.strip, clock, *left});
-        }
-        // A cut over a strip that nobody measured leaves it at a height nobody knows.
-        if (!visit->cuts.empty())
-            std::erase_if(known, [&](const Left& left) {
-                return std::ranges::none_of(visit->headroom, [&](const HeadroomRecord& record) {
-                    return record.strip == left.strip;
-                });
-            });
-    }
-    return all;
-}
+constexpr double kSightedTwice_m = 0.20;
 
 bool hasHangingShoots(const Tree& tree)
 {
@@ -97,6 +40,11 @@ double undersideShare(const Limb& limb)
     return limb.foliage->hanging_m > 0.0 ? 1.0 : kUndersideShare;
 }
 
+double undersideShare(const Tree& tree)
+{
+    return hasHangingShoots(tree) ? 1.0 : kUndersideShare;
+}
+
 ShootRate shootRate(const Tree& tree, const Species& species, const Place& place, double leafTaken)
 {
     const auto& practice = species.practice;
@@ -110,15 +58,15 @@ ShootRate shootRate(const Tree& tree, const Species& species, const Place& place
     // Figures without a range are known no better than a fifth.
     const double spread = std::max((high - low) / kTenths_in_spreads, 0.2 * middle);
 
-    const double underside = hasHangingShoots(tree) ? 1.0 : kUndersideShare;
     double weight = 1.0 / (spread * spread);
     double sum = mean * weight;
     int measurements = 0;
-    for (const auto& loss : losses(tree, practice.shootPattern, place)) {
-        const double grown = underside * loss.years; // m lost for each metre a year
-        const double scatter = std::hypot(kTapedTwice_m, kYearToYear * mean * grown);
+    for (const auto& measured : measuredGrowth(tree, practice.shootPattern, place)) {
+        const double grown = measured.share * measured.years; // m moved for each metre a year
+        const double twice = measured.at == MeasuredAt::tip ? kSightedTwice_m : kTapedTwice_m;
+        const double scatter = std::hypot(twice, kYearToYear * mean * grown);
         weight += grown * grown / (scatter * scatter);
-        sum += grown * loss.lost_m / (scatter * scatter);
+        sum += grown * measured.moved_m / (scatter * scatter);
         ++measurements;
     }
     // Headroom can have been gained for other reasons; shoots don't shrink.
