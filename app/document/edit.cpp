@@ -2,35 +2,37 @@
 
 namespace app {
 
-Edit::Edit(const QString& name, GardenSnapshot before, GardenSnapshot after, int gesture, Show show)
-    : QUndoCommand(name), before_(std::move(before)), after_(std::move(after)), gesture_(gesture),
-      show_(std::move(show))
+Edit::Edit(Step step, Origin origin, Apply apply)
+    : QUndoCommand(QString::fromStdString(step.name)), step_(std::move(step)), origin_(origin),
+      apply_(std::move(apply))
 {
 }
 
 void Edit::undo()
 {
-    show_(before_);
+    apply_(reversed(step_.change));
 }
 
 void Edit::redo()
 {
-    show_(after_);
+    apply_(step_.change);
 }
 
 int Edit::id() const
 {
-    return gesture_ == 0 ? -1 : gesture_;
+    return origin_ == Origin::file || step_.gesture == 0 ? -1 : step_.gesture;
 }
 
 bool Edit::mergeWith(const QUndoCommand* later)
 {
     const auto* next = dynamic_cast<const Edit*>(later);
-    if (!next || next->gesture_ != gesture_)
+    if (!next || next->id() != id())
         return false;
-    after_ = next->after_;
+    step_.change = merged(step_.change, next->step_.change);
+    step_.name = next->step_.name;
     setText(next->text());
-    setObsolete(*before_ == *after_);
+    setObsolete(step_.change.empty());
+    ++revision_;
     return true;
 }
 

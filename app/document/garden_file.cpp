@@ -1,5 +1,6 @@
 #include "app/document/garden_file.hpp"
 
+#include "app/document/file_sentences.hpp"
 #include "app/document/garden_input.hpp"
 #include "model/document/garden_json.hpp"
 
@@ -23,16 +24,6 @@ QString shown(const QString& path)
     return QDir::toNativeSeparators(path);
 }
 
-QString faultSentence(const QString& path, const std::vector<model::Fault>& faults)
-{
-    const auto first = QString::fromStdString(model::oneLine(faults.front()));
-    if (faults.size() == 1)
-        return say("%1 can't be used. %2.").arg(shown(path), first);
-    return QCoreApplication::translate("GardenFile", "%1 can't be used. %2, and %n more.", nullptr,
-                                       static_cast<int>(faults.size()) - 1)
-        .arg(shown(path), first);
-}
-
 } // namespace
 
 GardenFile readGardenFile(const QString& path, const model::Tables& tables)
@@ -41,7 +32,7 @@ GardenFile readGardenFile(const QString& path, const model::Tables& tables)
     std::istringstream none;
     auto input = readGardenInput(QFileInfo(path).absoluteFilePath().toStdString(), tables, none);
     if (!input.garden)
-        return {{}, faultSentence(path, input.faults)};
+        return {{}, notReadSentence(path, input.faults)};
     return {std::move(input.garden), {}};
 }
 

@@ -15,10 +15,11 @@ struct GardenFile {
     QString problem;                     ///< a sentence fit to show: what, where, how to mend it
 };
 
-/// Reads a garden document and checks that it can be reckoned with; leaves the file alone.
+/// Reads a garden of either form, told by the file's first bytes, and checks that it can be
+/// reckoned with; leaves the file alone.
 [[nodiscard]] GardenFile readGardenFile(const QString& path, const model::Tables& tables);
 
-/// Writes a garden document whole or not at all: a full disk or a crash leaves the old file.
+/// Writes a garden in JSON form whole or not at all: a full disk or a crash leaves the old file.
 /// Gives back why it failed, as a sentence fit to show; empty when the file is safely written.
 [[nodiscard]] QString writeGardenFile(const QString& path, const model::Garden& garden);
 

@@ -1,11 +1,13 @@
 #include "app/document/garden_input.hpp"
 
+#include "app/store/garden_store.hpp"
 #include "model/document/garden_json.hpp"
 #include "model/document/limits.hpp"
 #include "model/document/validate.hpp"
 
 #include <QFile>
 #include <QFileInfo>
+#include <QTemporaryFile>
 
 namespace app {
 namespace {
@@ -62,6 +64,38 @@ Text fromFile(const QString& path)
     return {bytes.toStdString(), {}};
 }
 
+/// What a garden file holds, or what is wrong with it.
+model::GardenReading fromStore(const QString& path)
+{
+    try {
+        return {loadGarden(path).garden, {}};
+    } catch (const StoreError& error) {
+        return {std::nullopt, error.faults()};
+    }
+}
+
+/// A garden file that came through a pipe needs a place on the disk to be read from.
+model::GardenReading fromPipedStore(const std::string& bytes)
+{
+    QTemporaryFile file;
+    if (!file.open() || file.write(bytes.data(), static_cast<qint64>(bytes.size())) < 0 ||
+        !file.flush())
+        return {std::nullopt, {{{}, "no room for a temporary file", "some"}}};
+    return fromStore(file.fileName());
+}
+
+model::GardenReading readEither(const std::string& path, bool piped, std::istream& standardInput)
+{
+    const QString file = QString::fromStdString(path);
+    if (!piped && isGardenStore(file))
+        return fromStore(file);
+    const Text text = piped ? fromStream(standardInput) : fromFile(file);
+    if (text.fault)
+        return {std::nullopt, {*text.fault}};
+    return piped && isStoreText(text.text) ? fromPipedStore(text.text)
+                                           : model::readGarden(text.text);
+}
+
 } // namespace
 
 GardenInput readGardenInput(const std::string& path, const model::Tables& tables,
@@ -69,12 +103,7 @@ GardenInput readGardenInput(const std::string& path, const model::Tables& tables
 {
     const bool piped = path == "-";
     GardenInput input{.name = piped ? "standard input" : path, .garden = {}, .faults = {}};
-    const Text text = piped ? fromStream(standardInput) : fromFile(QString::fromStdString(path));
-    if (text.fault) {
-        input.faults = {*text.fault};
-        return input;
-    }
-    auto reading = model::readGarden(text.text);
+    auto reading = readEither(path, piped, standardInput);
     input.faults = std::move(reading.faults);
     if (reading.garden)
         input.faults = model::unknownNames(*reading.garden, tables);

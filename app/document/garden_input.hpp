@@ -18,8 +18,8 @@ struct GardenInput {
     std::vector<model::Fault> faults;
 };
 
-/// Reads the file at `path` ("-": standard input) and holds it against the tables. Never writes,
-/// and never reads more than a garden document may hold.
+/// Reads the file at `path` ("-": standard input), of either form, and holds it against the tables.
+/// Never writes, and of a JSON form never reads more than a garden document may hold.
 [[nodiscard]] GardenInput readGardenInput(const std::string& path, const model::Tables& tables,
                                           std::istream& standardInput);
 

@@ -64,7 +64,12 @@ bool isGardenStore(const QString& path)
 {
     QFile file(path);
     return QFileInfo(path).isFile() && file.open(QIODevice::ReadOnly) &&
-           file.read(kMagicBytes) == QByteArray(kMagic, kMagicBytes);
+           isStoreText(file.read(kMagicBytes).toStdString());
+}
+
+bool isStoreText(std::string_view bytes)
+{
+    return bytes.starts_with(std::string_view(kMagic, kMagicBytes));
 }
 
 Edition editionOf(const QString& path)

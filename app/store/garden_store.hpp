@@ -64,6 +64,9 @@ struct Record {
 /// Whether a file is in this form, by its first bytes, whatever it is called.
 [[nodiscard]] bool isGardenStore(const QString& path);
 
+/// The same of a file's text.
+[[nodiscard]] bool isStoreText(std::string_view bytes);
+
 /// The edition that a file is at.
 [[nodiscard]] Edition editionOf(const QString& path);
 

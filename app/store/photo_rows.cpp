@@ -36,6 +36,11 @@ Thumbnail thumbnailOf(QByteArray bytes)
 
 } // namespace
 
+QByteArray smallPhoto(const QByteArray& bytes)
+{
+    return thumbnailOf(bytes).jpeg;
+}
+
 QByteArray readPhoto(Connection& connection, const std::string& name)
 {
     Statement statement(connection, QStringLiteral("SELECT bytes, crc FROM photo WHERE name = ?"));

@@ -12,7 +12,10 @@ inline constexpr int kThumbnail_px = 256;
 /// The photo of that name as it came from the camera, or nothing.
 /// \throws StoreError
 [[nodiscard]] QByteArray loadPhoto(const QString& path, const std::string& name);
-/// The same as a small JPEG; nothing when there is none or it could not be drawn.
+/// Any picture as a small JPEG; nothing when it can't be drawn.
+[[nodiscard]] QByteArray smallPhoto(const QByteArray& bytes);
+
+/// The photo of that name as a small JPEG; nothing when there is none or it could not be drawn.
 /// \throws StoreError
 [[nodiscard]] QByteArray loadThumbnail(const QString& path, const std::string& name);
 /// The names of all photos in a file.

@@ -166,6 +166,7 @@ TEST_F(DocumentTest, DoesNotWriteOverWhatAnotherProgramWroteMeanwhile)
     QFile foreign(file("garden.json"));
     ASSERT_TRUE(foreign.open(QIODevice::ReadWrite));
     foreign.write("other");
+    foreign.flush();
     foreign.setFileTime(QDateTime::currentDateTime().addSecs(5), QFileDevice::FileModificationTime);
     foreign.close();
     const auto theirs = contents(file("garden.json"));

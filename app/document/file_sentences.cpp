@@ -1,0 +1,99 @@
+#include "app/document/file_sentences.hpp"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+
+namespace app {
+namespace {
+
+QString say(const char* sentence, int count = -1)
+{
+    return QCoreApplication::translate("GardenFile", sentence, nullptr, count);
+}
+
+QString shown(const QString& path)
+{
+    return QDir::toNativeSeparators(path);
+}
+
+const char* reasonOf(StoreError::Kind kind)
+{
+    using Kind = StoreError::Kind;
+    switch (kind) {
+    case Kind::missing:
+        return QT_TRANSLATE_NOOP("GardenFile",
+                                 "it is no longer there (was it moved, or its disk taken away?)");
+    case Kind::full:
+        return QT_TRANSLATE_NOOP("GardenFile", "the disk is full");
+    case Kind::readOnly:
+        return QT_TRANSLATE_NOOP("GardenFile", "the file or its folder can't be written");
+    case Kind::busy:
+        return QT_TRANSLATE_NOOP("GardenFile", "another program is writing it");
+    case Kind::changed:
+        return QT_TRANSLATE_NOOP("GardenFile",
+                                 "another program changed it after it was opened here");
+    case Kind::damaged:
+        return QT_TRANSLATE_NOOP("GardenFile", "it is damaged");
+    case Kind::foreign:
+    case Kind::newer:
+    case Kind::unfit:
+    case Kind::failed:
+        return nullptr;
+    }
+    return nullptr;
+}
+
+} // namespace
+
+QString notReadSentence(const QString& path, const std::vector<model::Fault>& faults)
+{
+    const auto first = QString::fromStdString(model::oneLine(faults.front()));
+    if (faults.size() == 1)
+        return say("%1 can't be used. %2.").arg(shown(path), first);
+    return say("%1 can't be used. %2, and %n more.", static_cast<int>(faults.size()) - 1)
+        .arg(shown(path), first);
+}
+
+QString notWrittenSentence(const QString& path, const StoreError& error)
+{
+    const char* reason = reasonOf(error.kind());
+    return say("%1 was not saved: %2. Your garden is still here; save it under another name, or "
+               "try again once that is mended.")
+        .arg(shown(path), reason ? say(reason) : QString::fromStdString(error.what()));
+}
+
+QString openElsewhereSentence(const QString& path)
+{
+    return say("%1 is open in another window: here it is only shown. Change it there, or save it "
+               "here under another name.")
+        .arg(shown(path));
+}
+
+QString readOnlySentence(const QString& path)
+{
+    return say("%1 can't be written. What you change is kept in this window only: save it under "
+               "another name.")
+        .arg(shown(path));
+}
+
+QString raisedSentence(const QString& path, const QString& copy)
+{
+    return say("%1 was brought to this program's form. As it was, it is kept in %2.")
+        .arg(shown(path), QFileInfo(copy).fileName());
+}
+
+QString recoveredSentence(const QString& path, const QString& to, const Recovery& recovery)
+{
+    return say("%1 is damaged and was left alone. What could be read of it is open now, in %2: %3.")
+        .arg(shown(path), QFileInfo(to).fileName(),
+             QString::fromStdString(recoverySummary(recovery)));
+}
+
+QString withoutPhotosSentence(const QString& path, int missing)
+{
+    return say("%1 was saved, but %n photos could not be found and are not in it.", missing)
+        .arg(shown(path));
+}
+
+} // namespace app
