@@ -47,6 +47,16 @@ concept HasOwnRow = std::same_as<Item, Tree> || std::same_as<Item, model::Limb> 
     std::same_as<Item, model::Planting> || std::same_as<Item, model::Strip> ||
     std::same_as<Item, model::ElectricLine> || std::same_as<Item, model::Structure>;
 
+/// A visit keeps limbs too, which are part of it: a list has rows of its own by its name as well.
+bool hasRows(std::string_view name)
+{
+    bool known = false;
+    const auto look = [&](const auto& list) { known = known || name == list.kind; };
+    each(kGardenLists, look);
+    each(kTreeLists, look);
+    return known;
+}
+
 /// Writes and reads one part by itself: the lists that have rows of their own are passed over.
 class PartWriter : public model::FieldWriter {
 public:
@@ -57,8 +67,10 @@ public:
     {
     }
     template <HasOwnRow Item>
-    void list(std::string_view, const std::vector<Item>&)
+    void list(std::string_view name, const std::vector<Item>& items)
     {
+        if (!hasRows(name))
+            model::FieldWriter::list(name, items);
     }
 };
 
@@ -72,8 +84,10 @@ public:
     {
     }
     template <HasOwnRow Item>
-    void list(std::string_view, std::vector<Item>&)
+    void list(std::string_view name, std::vector<Item>& items)
     {
+        if (!hasRows(name))
+            model::FieldReader::list(name, items);
     }
 };
 
