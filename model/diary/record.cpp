@@ -4,18 +4,23 @@
 #include "model/growth/measured_growth.hpp"
 
 #include <algorithm>
-#include <cstdio>
 #include <set>
 
 namespace model::diary {
 namespace {
 
+/// With zeros in front, to so many figures.
+std::string figures(unsigned number, std::size_t count)
+{
+    const std::string plain = std::to_string(number);
+    return std::string(count - std::min(count, plain.size()), '0') + plain;
+}
+
 std::string isoDate(std::chrono::year_month_day date)
 {
-    char text[32];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(date.year()),
-                  static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
-    return text;
+    return figures(static_cast<unsigned>(static_cast<int>(date.year())), 4) + '-' +
+           figures(static_cast<unsigned>(date.month()), 2) + '-' +
+           figures(static_cast<unsigned>(date.day()), 2);
 }
 
 /// The wound of one cut; of no width: none.
