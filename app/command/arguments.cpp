@@ -21,11 +21,7 @@ constexpr int kLastYear = 2100;
 template <class Thing>
 bool isCalled(const Thing& thing, const std::string& wanted)
 {
-    const auto same = [&](const std::string& name) {
-        return QString::fromStdString(name).compare(QString::fromStdString(wanted),
-                                                    Qt::CaseInsensitive) == 0;
-    };
-    return same(thing.id) || same(thing.name);
+    return app::isCalled(thing.name, thing.id, wanted);
 }
 
 template <class Things>
@@ -113,14 +109,28 @@ Units unitsOf(const Arguments& arguments)
     return Units(locale);
 }
 
+bool isCalled(const std::string& name, const std::string& id, const std::string& wanted)
+{
+    const auto same = [&](const std::string& one) {
+        return QString::fromStdString(one).compare(QString::fromStdString(wanted),
+                                                   Qt::CaseInsensitive) == 0;
+    };
+    return same(id) || same(name);
+}
+
+std::chrono::year_month_day dayOf(const char* option, const std::string& text)
+{
+    const QDate day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
+    if (!day.isValid() || day.year() < kFirstYear || day.year() > kLastYear)
+        refuse(option, text, "a day such as 2025-07-14, from 2000 to 2100");
+    return std::chrono::year(day.year()) / day.month() / day.day();
+}
+
 std::chrono::year_month_day dateOf(const Arguments& arguments)
 {
-    const QDate day = arguments.date.empty()
-                          ? QDate::currentDate()
-                          : QDate::fromString(QString::fromStdString(arguments.date), Qt::ISODate);
-    if (!day.isValid() || day.year() < kFirstYear || day.year() > kLastYear)
-        refuse("--date", arguments.date, "a day such as 2025-07-14, from 2000 to 2100");
-    return std::chrono::year(day.year()) / day.month() / day.day();
+    const QDate today = QDate::currentDate();
+    return arguments.date.empty() ? std::chrono::year(today.year()) / today.month() / today.day()
+                                  : dayOf("--date", arguments.date);
 }
 
 model::Question questionOf(const Arguments& arguments, const model::Garden& garden,

@@ -33,6 +33,15 @@ struct Arguments {
     std::string measures;
     bool json{};
     bool failOnAttention{};
+    // A visit to be written into the diary
+    bool add{};
+    std::vector<std::string> cuts;     ///< "plan", "2", "removal:old limb", "lifting:limb=2.1 m"
+    std::vector<std::string> headroom; ///< "path=1.9 m..2.4 m"
+    std::string by;
+    std::string note;
+    std::string nextDue;
+    bool apply{}; ///< the cuts are made on the sketch too
+    std::string output;
     double latitude_deg{};
     double longitude_deg{};
     std::string at;
@@ -54,6 +63,9 @@ public:
 /// The day asked for, else today.
 /// \throws Refusal  on anything but a day of 2000-2100, for which the sun's place is known well
 [[nodiscard]] std::chrono::year_month_day dateOf(const Arguments& arguments);
+
+/// A day typed for another option. \throws Refusal  naming the option
+[[nodiscard]] std::chrono::year_month_day dayOf(const char* option, const std::string& text);
 
 /// The month asked for by number or name, in any language that the program speaks; blank: none.
 /// \throws Refusal  on anything else
@@ -93,6 +105,10 @@ struct ChosenLimb {
 /// \throws Refusal  on a share, an hour or a planting that can't be read
 [[nodiscard]] std::vector<model::Goal> goalsOf(const Arguments& arguments, const Units& units,
                                                const model::Garden& garden);
+
+/// Whether a thing's name or id is the one wanted, in capitals or not.
+[[nodiscard]] bool isCalled(const std::string& name, const std::string& id,
+                            const std::string& wanted);
 
 /// Id of the tree asked for by name or id, in capitals or not; empty when none was.
 /// \throws Refusal  when no tree, or more than one, is called that

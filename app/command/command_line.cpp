@@ -23,6 +23,9 @@ constexpr const char* kExamples =
     "  underbough assess garden.json --tree maple --gust \"110 km/h\"\n"
     "  underbough suggest garden.json --units us    only what to cut, in feet and pounds\n"
     "  underbough assess garden.json --json         the same for a program (SI units)\n"
+    "  underbough due garden.json                   what is due, and when\n"
+    "  underbough diary garden.json --add --cut plan --by me\n"
+    "                                               write today's visit into the file\n"
     "\n"
     "The answers are estimates from a sketch. They never say that a tree is safe.\n"
     "\"underbough assess --help\" tells more about one command.\n"
@@ -43,6 +46,7 @@ public:
             ->type_name("FILE");
         Verbs verbs(app_, arguments_, verb_);
         addAnswers(verbs);
+        addDiary(verbs);
         addDay(verbs);
         addSun(verbs);
     }

@@ -22,6 +22,10 @@ struct Job {
 [[nodiscard]] int lightCommand(const Job& job);
 [[nodiscard]] int dayCommand(const Job& job);
 [[nodiscard]] int sunCommand(const Job& job);
+/// The only verb that writes to a garden file, and only when asked to add a visit.
+[[nodiscard]] int diaryCommand(const Job& job);
+[[nodiscard]] int dueCommand(const Job& job);
+[[nodiscard]] int calendarCommand(const Job& job);
 
 /// Says every fault of a garden file, not only the first.
 [[nodiscard]] int checkCommand(const Job& job);

@@ -33,6 +33,8 @@ private:
 
 /// assess, suggest, headroom, light, check.
 void addAnswers(Verbs& verbs);
+/// diary, due, calendar.
+void addDiary(Verbs& verbs);
 void addDay(Verbs& verbs);
 void addSun(Verbs& verbs);
 

@@ -293,7 +293,10 @@ std::optional<double> Units::parseTemperature_C(const QString& text) const
 
 std::optional<double> Units::parseShare(const QString& text) const
 {
-    return parseQuantity(text, locale_, kShares, 0.01);
+    const auto share = parseQuantity(text, locale_, kShares, 0.01);
+    // 70 times 0.01 is a little over 0.7: what was typed is what is kept.
+    constexpr double kFine = 1e9;
+    return share ? std::optional(std::round(*share * kFine) / kFine) : std::nullopt;
 }
 
 } // namespace app

@@ -4,15 +4,6 @@
 #include "app/report/suggestion_json.hpp"
 
 namespace app {
-namespace {
-
-Json dateOrNull(const std::optional<std::chrono::year_month_day>& date)
-{
-    return date ? Json(isoDate(*date)) : Json(nullptr);
-}
-
-} // namespace
-
 Json toJson(const model::growth::Regrowth& regrowth)
 {
     return {

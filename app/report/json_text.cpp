@@ -78,4 +78,9 @@ std::string isoDate(std::chrono::year_month_day date)
     return text.data();
 }
 
+Json dateOrNull(const std::optional<std::chrono::year_month_day>& date)
+{
+    return date ? Json(isoDate(*date)) : Json(nullptr);
+}
+
 } // namespace app

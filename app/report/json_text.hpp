@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include <chrono>
+#include <optional>
 #include <string>
 
 namespace app {
@@ -17,5 +18,7 @@ using Json = nlohmann::ordered_json;
 
 /// A day as ISO 8601 writes it: "2025-07-14".
 [[nodiscard]] std::string isoDate(std::chrono::year_month_day date);
+/// The same, or null.
+[[nodiscard]] Json dateOrNull(const std::optional<std::chrono::year_month_day>& date);
 
 } // namespace app

@@ -77,6 +77,8 @@ for garden in gardens:
     hold(f"suggest {garden.stem} with goals", goals, "suggestions")
     hold(f"headroom {garden.stem}", answer("headroom", garden, "--json"), "headroom")
     hold(f"light {garden.stem}", answer("light", garden, "--json"), "light")
+    hold(f"diary {garden.stem}", answer("diary", garden, "--json", "--date", "2025-07-14"), "diary")
+    hold(f"due {garden.stem}", answer("due", garden, "--json", "--date", "2025-07-14"), "due_list")
     hold(f"check {garden.stem}", answer("check", garden, "--json"), "check")
 hold("check", answer("check", project / "tests/broken/zero-diameter.json", "--json"), "check")
 hold("day", answer("day", "--air", "39 C", "--gust", "12 m/s", "--json"), "day")
