@@ -15,6 +15,10 @@ ApplicationWindow {
     required property AnswersViewModel answers
     required property WorkViewModel work
     required property LightViewModel light
+    required property DiaryViewModel diary
+    required property DayViewModel day
+    /// The diary is in sight instead of the drawings.
+    property bool showsDiary: false
     /// Dark surroundings.
     property bool dark: false
 
@@ -66,6 +70,8 @@ ApplicationWindow {
         TopBar {
             Layout.fillWidth: true
             garden: window.garden
+            showsDiary: window.showsDiary
+            onDiaryWanted: (shown) => window.showsDiary = shown
             onOpenWanted: files.askOpen()
             onExampleWanted: (index) => files.askExample(index)
             onSaveWanted: files.save()
@@ -82,9 +88,17 @@ ApplicationWindow {
             Layout.margins: Theme.wide
             spacing: Theme.wide
 
+            DiaryPage {
+                objectName: "diaryPage"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                visible: window.showsDiary
+                diary: window.diary
+            }
             SplitView {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                visible: !window.showsDiary
                 orientation: Qt.Vertical
                 handle: Item {
                     implicitHeight: Theme.wide
@@ -136,12 +150,14 @@ ApplicationWindow {
                 }
             }
             AnswersColumn {
+                visible: !window.showsDiary
                 Layout.preferredWidth: 400
                 Layout.maximumWidth: 400
                 Layout.fillHeight: true
                 answers: window.answers
                 work: window.work
                 light: window.light
+                day: window.day
             }
         }
         CautionStrip {

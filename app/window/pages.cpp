@@ -11,7 +11,8 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
     : workspace(tables, std::move(units), std::move(works), today),
       garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
       conditions(workspace), answers(workspace), work(workspace),
-      light(workspace, plan, modelLightWorks(tables))
+      light(workspace, plan, modelLightWorks(tables)), diary(workspace, modelDiaryWork(tables)),
+      day(workspace)
 {
 }
 
@@ -23,7 +24,9 @@ QVariantMap Pages::properties()
             {QStringLiteral("conditions"), QVariant::fromValue(&conditions)},
             {QStringLiteral("answers"), QVariant::fromValue(&answers)},
             {QStringLiteral("work"), QVariant::fromValue(&work)},
-            {QStringLiteral("light"), QVariant::fromValue(&light)}};
+            {QStringLiteral("light"), QVariant::fromValue(&light)},
+            {QStringLiteral("diary"), QVariant::fromValue(&diary)},
+            {QStringLiteral("day"), QVariant::fromValue(&day)}};
 }
 
 std::vector<Example> builtInExamples()

@@ -2,6 +2,8 @@
 
 #include "app/view/answers_view_model.hpp"
 #include "app/view/conditions_view_model.hpp"
+#include "app/view/day_view_model.hpp"
+#include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
 #include "app/view/light_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
@@ -22,6 +24,8 @@ struct Pages {
     AnswersViewModel answers;
     WorkViewModel work;
     LightViewModel light;
+    DiaryViewModel diary;
+    DayViewModel day;
 
     /// \param tables  outlives the pages
     Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,

@@ -12,6 +12,7 @@ ScrollView {
     required property AnswersViewModel answers
     required property WorkViewModel work
     required property LightViewModel light
+    required property DayViewModel day
 
     contentWidth: availableWidth
     clip: true
@@ -94,6 +95,10 @@ ScrollView {
         WhoCard {
             Layout.fillWidth: true
             work: root.work
+        }
+        DayCard {
+            Layout.fillWidth: true
+            day: root.day
         }
     }
 }

@@ -9,7 +9,10 @@ Rectangle {
     id: root
 
     required property GardenViewModel garden
+    /// The diary is in sight instead of the drawings.
+    required property bool showsDiary
 
+    signal diaryWanted(bool shown)
     signal openWanted
     signal exampleWanted(int index)
     signal saveWanted
@@ -63,6 +66,14 @@ Rectangle {
             currentIndex: root.garden.treeIndex
             Layout.preferredWidth: 200
             onActivated: (index) => root.garden.chooseTree(index)
+        }
+        PlainButton {
+            objectName: "diaryButton"
+            text: qsTr("Diary")
+            checkable: true
+            checked: root.showsDiary
+            Accessible.description: checked ? qsTr("The diary is shown") : qsTr("The drawings are shown")
+            onToggled: root.diaryWanted(checked)
         }
         Text {
             Layout.fillWidth: true

@@ -16,6 +16,8 @@ class TestPages : public QObject {
     Q_PROPERTY(app::AnswersViewModel* answers READ answers CONSTANT FINAL)
     Q_PROPERTY(app::WorkViewModel* work READ work CONSTANT FINAL)
     Q_PROPERTY(app::LightViewModel* light READ light CONSTANT FINAL)
+    Q_PROPERTY(app::DiaryViewModel* diary READ diary CONSTANT FINAL)
+    Q_PROPERTY(app::DayViewModel* day READ day CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -27,6 +29,8 @@ public:
     [[nodiscard]] app::AnswersViewModel* answers() { return &pages_.answers; }
     [[nodiscard]] app::WorkViewModel* work() { return &pages_.work; }
     [[nodiscard]] app::LightViewModel* light() { return &pages_.light; }
+    [[nodiscard]] app::DiaryViewModel* diary() { return &pages_.diary; }
+    [[nodiscard]] app::DayViewModel* day() { return &pages_.day; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

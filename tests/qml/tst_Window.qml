@@ -21,6 +21,8 @@ TestCase {
         answers: pages.answers
         work: pages.work
         light: pages.light
+        diary: pages.diary
+        day: pages.day
     }
 
     function child(name) {

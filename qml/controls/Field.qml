@@ -1,0 +1,58 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Underbough.Ui
+
+/// A line to write in, with what it is for above it.
+Item {
+    id: root
+
+    /// What is written: "Who did it".
+    required property string label
+    /// What stands in grey while nothing is written.
+    property string hint: ""
+    /// What a screen reader calls it.
+    property string spoken: root.label
+    property alias text: input.text
+    readonly property alias input: input
+
+    /// Something was typed by hand.
+    signal typed(string text)
+
+    implicitWidth: 160
+    implicitHeight: caption.implicitHeight + 3 + input.implicitHeight
+
+    Text {
+        id: caption
+        width: root.width
+        text: root.label
+        font.pixelSize: Theme.small
+        color: Theme.softInk
+        elide: Text.ElideRight
+    }
+    TextField {
+        id: input
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        implicitHeight: Theme.control
+        leftPadding: 10
+        rightPadding: 10
+        font.pixelSize: Theme.body
+        color: Theme.ink
+        placeholderText: root.hint
+        placeholderTextColor: Theme.softInk
+        selectByMouse: true
+        selectionColor: Theme.accent
+        selectedTextColor: Theme.accentInk
+        Accessible.name: root.spoken
+        Accessible.description: root.hint
+
+        onTextEdited: root.typed(text)
+
+        background: Rectangle {
+            radius: Theme.radius
+            color: Theme.field
+            border.color: Theme.edge
+
+            FocusRing { around: input }
+        }
+    }
+}
