@@ -37,6 +37,7 @@ struct Arguments {
     bool add{};
     std::vector<std::string> cuts;     ///< "plan", "2", "removal:old limb", "lifting:limb=2.1 m"
     std::vector<std::string> headroom; ///< "path=1.9 m..2.4 m"
+    std::vector<std::string> tips;     ///< "north limb", "north limb=1.2 m,0.4 m,3.1 m"
     std::string by;
     std::string note;
     std::string nextDue;

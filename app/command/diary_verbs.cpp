@@ -29,6 +29,12 @@ void addVisit(CLI::App* diary, Arguments& arguments)
                           "\"path=1.9 m..2.4 m\"")
              ->allow_extra_args(false),
          "STRIP=HEIGHTS");
+    only(diary
+             ->add_option("--tip", arguments.tips,
+                          "Tip of a limb before the cuts: where it is drawn, or\n"
+                          "\"LIMB=EAST,NORTH,UP\" from the tree's base")
+             ->allow_extra_args(false),
+         "TIP");
     only(diary->add_option("--by", arguments.by, "Who did it"), "NAME");
     only(diary->add_option("--note", arguments.note, "In your words"), "TEXT");
     only(diary->add_option("--next-due", arguments.nextDue, "When to come again"), "DATE");

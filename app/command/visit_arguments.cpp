@@ -136,6 +136,34 @@ model::HeadroomRecord headroomOf(const std::string& text, const model::Garden& g
     return record;
 }
 
+/// "1.2 m,0.4 m,3.1 m": east, north and up.
+model::Vec3 placeOf(const QString& places, const std::string& whole, const Units& units)
+{
+    const QStringList parts = places.split(QLatin1Char(','));
+    std::vector<double> lengths;
+    for (const QString& part : parts)
+        if (const auto length = units.parseLength_m(part))
+            lengths.push_back(*length);
+    if (parts.size() != 3 || lengths.size() != 3)
+        refuse("--tip", whole,
+               "a limb that is drawn, or its name and three lengths such as "
+               "\"north limb=1.2 m,0.4 m,3.1 m\": east, north and up from the tree's base");
+    return {lengths[0], lengths[1], lengths[2]};
+}
+
+model::TipRecord tipOf(const std::string& text, const model::Tree& tree, const Units& units)
+{
+    const auto [name, place] = splitAt(text, "=");
+    model::TipRecord record;
+    record.limb = limbCalled(tree, name);
+    const auto index = model::limbIndex(tree, record.limb);
+    if (!place.empty() || index == model::kNoLimb)
+        record.before_m = placeOf(QString::fromStdString(place), text, units);
+    else
+        record.before_m = tree.limbs[index].stations.back().position_m;
+    return record;
+}
+
 std::optional<model::VisitWeather> visitWeather(const Arguments& arguments, const Units& units)
 {
     const auto weather = weatherOf(arguments, units);
@@ -167,6 +195,8 @@ model::Visit visitOf(const Arguments& arguments, const Units& units, const model
     }
     for (const auto& text : arguments.headroom)
         visit.headroom.push_back(headroomOf(text, garden, units));
+    for (const auto& text : arguments.tips)
+        visit.tips.push_back(tipOf(text, tree, units));
     visit.weather = visitWeather(arguments, units);
     visit.note = arguments.note;
     if (!arguments.nextDue.empty())

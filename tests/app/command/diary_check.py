@@ -65,6 +65,16 @@ with tempfile.TemporaryDirectory() as folder:
     check(after["trees"][0]["visits"][0]["id"] == visit["id"], "it doesn't stand in its order")
     check(without_visit(after, visit["id"]) == before, "something else has changed")
 
+    # The same tip a year apart: growth that is measured, and that the next answer reckons with.
+    _, _, visit = added(garden, "--date", "2023-08-01", "--tip", "west-scaffold=-1 m,0.2 m,2.5 m")
+    check(visit["tips"] == [{"limb": "west-scaffold", "before_m": [-1, 0.2, 2.5]}], f"{visit}")
+    added(garden, "--date", "2024-07-19", "--tip", "west-scaffold=-1.3 m,0.2 m,2.9 m")
+    tree = json.loads(run("diary", garden, "--json", "--date", "2024-07-20").stdout)["trees"][0]
+    grown = [g for g in tree["growth"] if g["at"] == "tip"]
+    check(len(grown) == 1 and abs(grown[0]["moved_m"] - 0.5) < 1e-6, f"growth: {grown}")
+    check(tree["shoots"]["measurements"] >= 1, f"nothing learnt: {tree['shoots']}")
+    shutil.copy(project / "trees/examples/apple-path.json", garden)
+
     # The plan's cuts, made on the sketch.
     date = "2025-07-25"
     plan = json.loads(run("suggest", garden, "--json", "--date", date).stdout)["trees"][0]["suggestion"]
@@ -100,7 +110,7 @@ with tempfile.TemporaryDirectory() as folder:
     whole = garden.read_bytes()
     for wrong in (["--cut", "99"], ["--cut", "felling:stem"], ["--cut", "reduction:stem"],
                   ["--date", "yesterday"], ["--leaf", "much"], ["--headroom", "moat=2 m"],
-                  ["--headroom", "mower-strip"], ["--tree", "oak"], ["--next-due", "1999-01-01"],
+                  ["--headroom", "mower-strip"], ["--tip", "no such limb"], ["--tip", "trunk=1 m"], ["--tree", "oak"], ["--next-due", "1999-01-01"],
                   ["--cut", "removal:no such limb", "--apply"], ["--by", "two\nlines"],
                   ["--date", "2025-10-20", "--next-due", "2025-10-01"]):
         ran = run("diary", garden, "--add", *wrong)
