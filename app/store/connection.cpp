@@ -13,6 +13,7 @@ using Kind = StoreError::Kind;
 
 /// SQLite's result codes (sqlite.org/rescode.html); the low byte of an extended one.
 enum Code : int {
+    kError = 1,
     kBusy = 5,
     kLocked = 6,
     kReadOnly = 8,
@@ -34,6 +35,7 @@ StoreError errorOf(const QSqlError& error)
         return {Kind::readOnly, "a file that can't be written", "one that you may write"};
     case kFull:
         return {Kind::full, "a full disk", "room on it"};
+    case kError: // our statements are right, so the tables are not
     case kCorrupt:
     case kNotADatabase:
         return {Kind::damaged, "damage (" + said.toStdString() + ")",
