@@ -14,6 +14,7 @@ namespace app {
 /// What was typed, word by word. Blank: not given.
 struct Arguments {
     std::string garden;
+    std::string to; ///< the file to write
     std::string tree;
     std::string gust;
     std::string air;

@@ -1,7 +1,11 @@
 #include "app/command/commands.hpp"
 #include "app/command/unknown_fields.hpp"
 #include "app/document/garden_input.hpp"
+#include "app/document/photo_files.hpp"
 #include "app/report/suggestion_json.hpp"
+#include "app/store/photo_rows.hpp"
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -26,7 +30,38 @@ std::size_t limbCount(const model::Garden& garden)
     return count;
 }
 
-void writeFine(const GardenInput& input, std::ostream& out)
+/// Of a garden file every page, every photo and the way back through its history too.
+GardenInput inputOf(const Job& job)
+{
+    GardenInput input = readGardenInput(job.arguments.garden, job.tables, job.streams.in);
+    const QString path = QString::fromStdString(job.arguments.garden);
+    if (!input.garden || !isGardenStore(path))
+        return input;
+    for (const std::string& line : checkStore(path))
+        input.faults.push_back(
+            {{}, line, "a garden file as it was written; \"underbough recover\" helps"});
+    if (!input.faults.empty())
+        input.garden.reset();
+    return input;
+}
+
+/// Photos that a usable garden names and that nobody finds.
+std::vector<std::string> missingPhotos(const Job& job, const GardenInput& input)
+{
+    std::vector<std::string> missing;
+    if (!input.garden || job.arguments.garden == "-")
+        return missing;
+    const QString path = QString::fromStdString(job.arguments.garden);
+    const bool isStore = isGardenStore(path);
+    const auto there = isStore ? photoNames(path) : std::vector<std::string>();
+    for (const std::string& name : photosOf(*input.garden))
+        if (isStore ? std::ranges::find(there, name) == there.end()
+                    : readPhotoFile(path, name).isNull())
+            missing.push_back(name);
+    return missing;
+}
+
+void writeFine(const GardenInput& input, const std::vector<std::string>& missing, std::ostream& out)
 {
     const model::Garden& garden = *input.garden;
     out << input.name << ": can be used. Trees: " << garden.trees.size()
@@ -37,9 +72,11 @@ void writeFine(const GardenInput& input, std::ostream& out)
         out << input.name << ": " << pointer
             << ": a field that this version doesn't know; it is kept as it is, but may be misspelt"
             << '\n';
+    for (const std::string& name : missing)
+        out << input.name << ": " << model::quoted(name) << ": a photo that can't be found\n";
 }
 
-Json checkJson(const GardenInput& input)
+Json checkJson(const GardenInput& input, const std::vector<std::string>& missing)
 {
     Json faults = Json::array();
     for (const model::Fault& fault : input.faults)
@@ -49,10 +86,13 @@ Json checkJson(const GardenInput& input)
     if (input.garden)
         for (const std::string& pointer : unknownFields(*input.garden))
             unknown.push_back(pointer);
+    Json photos = Json::array();
+    for (const std::string& name : missing)
+        photos.push_back(name);
     return {
         {"format", "underbough-check"},         {"version", 1},
         {"usable", input.garden.has_value()},   {"faults", std::move(faults)},
-        {"unknown_fields", std::move(unknown)},
+        {"unknown_fields", std::move(unknown)}, {"missing_photos", std::move(photos)},
     };
 }
 
@@ -60,11 +100,12 @@ Json checkJson(const GardenInput& input)
 
 int checkCommand(const Job& job)
 {
-    const GardenInput input = readGardenInput(job.arguments.garden, job.tables, job.streams.in);
+    const GardenInput input = inputOf(job);
+    const auto missing = missingPhotos(job, input);
     if (job.arguments.json)
-        job.streams.out << jsonText(checkJson(input));
+        job.streams.out << jsonText(checkJson(input, missing));
     else if (input.garden)
-        writeFine(input, job.streams.out);
+        writeFine(input, missing, job.streams.out);
     if (input.garden)
         return kFine;
     writeFaults(input, job.streams.err);

@@ -17,8 +17,8 @@ constexpr const char* kAbout =
 constexpr const char* kExamples =
     "Examples:\n"
     "  underbough                                   open the window\n"
-    "  underbough garden.json                       open the window on your garden\n"
-    "  underbough check garden.json                 is anything wrong with the file?\n"
+    "  underbough garden.underbough                 open the window on your garden\n"
+    "  underbough check garden.underbough           is anything wrong with the file?\n"
     "  underbough assess garden.json                the whole answer, to read\n"
     "  underbough assess garden.json --tree maple --gust \"110 km/h\"\n"
     "  underbough suggest garden.json --units us    only what to cut, in feet and pounds\n"
@@ -47,6 +47,7 @@ public:
         Verbs verbs(app_, arguments_, verb_);
         addAnswers(verbs);
         addDiary(verbs);
+        addFileVerbs(verbs);
         addDay(verbs);
         addSun(verbs);
     }

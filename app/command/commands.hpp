@@ -21,6 +21,9 @@ struct Job {
 [[nodiscard]] int headroomCommand(const Job& job);
 [[nodiscard]] int lightCommand(const Job& job);
 [[nodiscard]] int dayCommand(const Job& job);
+[[nodiscard]] int exportCommand(const Job& job);
+[[nodiscard]] int importCommand(const Job& job);
+[[nodiscard]] int recoverCommand(const Job& job);
 [[nodiscard]] int sunCommand(const Job& job);
 /// The only verb that writes to a garden file, and only when asked to add a visit.
 [[nodiscard]] int diaryCommand(const Job& job);

@@ -35,6 +35,8 @@ private:
 void addAnswers(Verbs& verbs);
 /// diary, due, calendar.
 void addDiary(Verbs& verbs);
+/// export, import, recover.
+void addFileVerbs(Verbs& verbs);
 void addDay(Verbs& verbs);
 void addSun(Verbs& verbs);
 

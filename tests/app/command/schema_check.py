@@ -12,6 +12,7 @@ import json
 import pathlib
 import subprocess
 import sys
+import tempfile
 
 from jsonschema import Draft202012Validator
 
@@ -81,6 +82,15 @@ for garden in gardens:
     hold(f"due {garden.stem}", answer("due", garden, "--json", "--date", "2025-07-14"), "due_list")
     hold(f"check {garden.stem}", answer("check", garden, "--json"), "check")
 hold("check", answer("check", project / "tests/broken/zero-diameter.json", "--json"), "check")
+with tempfile.TemporaryDirectory() as folder:
+    made, json_form, saved = (f"{folder}/{name}" for name in ("a.underbough", "a.json", "b.underbough"))
+    hold("import", answer("import", gardens[0], made, "--json"), "transfer")
+    hold("check of a garden file", answer("check", made, "--json"), "check")
+    hold("export", answer("export", made, json_form, "--json"), "transfer")
+    hold("recover", answer("recover", made, saved, "--json"), "recovery")
+    for way, form in ("import and export", json_form), ("recover", saved):
+        if answer("headroom", form, "--json") != answer("headroom", gardens[0], "--json"):
+            faults.append(f"{way} changed the garden")
 hold("day", answer("day", "--air", "39 C", "--gust", "12 m/s", "--json"), "day")
 hold("sun", answer("sun", "--lat", "52", "--lon", "5", "--at", "2025-06-21T12:00:00Z"), "sun")
 

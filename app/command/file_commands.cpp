@@ -1,0 +1,88 @@
+#include "app/command/commands.hpp"
+#include "app/document/change_garden_file.hpp"
+#include "app/document/file_sentences.hpp"
+#include "app/report/json_text.hpp"
+#include "app/store/recover_garden.hpp"
+
+#include <QFileInfo>
+
+namespace app {
+namespace {
+
+QString fileOf(const std::string& argument)
+{
+    return QString::fromStdString(argument);
+}
+
+Json listOf(const std::vector<std::string>& texts)
+{
+    Json list = Json::array();
+    for (const auto& text : texts)
+        list.push_back(text);
+    return list;
+}
+
+int writeTransfer(const Job& job, const Transfer& transfer)
+{
+    if (!transfer.problem.isEmpty())
+        throw Refusal(transfer.problem.toStdString());
+    const auto& [from, to] = std::pair(job.arguments.garden, job.arguments.to);
+    if (job.arguments.json) {
+        job.streams.out << jsonText(Json{{"format", "underbough-transfer"},
+                                         {"version", 1},
+                                         {"from", from},
+                                         {"to", to},
+                                         {"photos", transfer.photos},
+                                         {"missing_photos", listOf(transfer.missing)}});
+        return kFine;
+    }
+    job.streams.out << to << ": written. Photos: " << transfer.photos << ".\n";
+    for (const auto& name : transfer.missing)
+        job.streams.out << to << ": " << model::quoted(name)
+                        << ": a photo that could not be found; the garden still names it\n";
+    return kFine;
+}
+
+} // namespace
+
+int exportCommand(const Job& job)
+{
+    return writeTransfer(
+        job, exportGarden(fileOf(job.arguments.garden), fileOf(job.arguments.to), job.tables));
+}
+
+int importCommand(const Job& job)
+{
+    return writeTransfer(
+        job, importGarden(fileOf(job.arguments.garden), fileOf(job.arguments.to), job.tables));
+}
+
+int recoverCommand(const Job& job)
+{
+    const auto& [from, to] = std::pair(job.arguments.garden, job.arguments.to);
+    if (QFileInfo::exists(fileOf(to)))
+        throw Refusal(to + ": is there already and was left alone; choose another name");
+    Recovery recovery;
+    try {
+        recovery = recoverGarden(fileOf(from), fileOf(to));
+    } catch (const StoreError& error) {
+        throw Refusal(refusalLine(from, error.faults()));
+    }
+    if (job.arguments.json)
+        job.streams.out << jsonText(Json{{"format", "underbough-recovery"},
+                                         {"version", 1},
+                                         {"to", to},
+                                         {"trees", recovery.trees},
+                                         {"limbs", recovery.limbs},
+                                         {"visits", recovery.visits},
+                                         {"things", recovery.things},
+                                         {"photos", recovery.photos},
+                                         {"doubtful", recovery.doubtful},
+                                         {"lost", listOf(recovery.lost)}});
+    else
+        job.streams.out << to << ": written with what could be read; " << recoverySummary(recovery)
+                        << ".\n";
+    return kFine;
+}
+
+} // namespace app
