@@ -39,7 +39,17 @@ QUrl GardenViewModel::suggestedFile() const
     if (hasFile())
         return QUrl::fromLocalFile(workspace_.document().path());
     const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    return QUrl::fromLocalFile(folder.filePath(gardenName() + QStringLiteral(".json")));
+    return QUrl::fromLocalFile(
+        folder.filePath(gardenName() + QLatin1Char('.') + QLatin1String(kStoreSuffix)));
+}
+
+QString GardenViewModel::saveState() const
+{
+    if (isOnlyShown())
+        return tr("Only shown", "a garden that another window has open");
+    if (isDirty())
+        return tr("Not saved");
+    return savesItself() ? tr("All saved") : QString();
 }
 
 QString GardenViewModel::undoName() const
@@ -130,11 +140,13 @@ bool GardenViewModel::saveAs(const QUrl& file)
 
 void GardenViewModel::undo()
 {
+    workspace_.say({});
     workspace_.document().history().undo();
 }
 
 void GardenViewModel::redo()
 {
+    workspace_.say({});
     workspace_.document().history().redo();
 }
 

@@ -24,6 +24,9 @@ class GardenViewModel final : public QObject {
     Q_PROPERTY(QString gardenName READ gardenName NOTIFY fileChanged FINAL)
     Q_PROPERTY(bool isDirty READ isDirty NOTIFY fileChanged FINAL)
     Q_PROPERTY(bool hasFile READ hasFile NOTIFY fileChanged FINAL)
+    Q_PROPERTY(bool savesItself READ savesItself NOTIFY fileChanged FINAL)
+    Q_PROPERTY(bool isOnlyShown READ isOnlyShown NOTIFY fileChanged FINAL)
+    Q_PROPERTY(QString saveState READ saveState NOTIFY fileChanged FINAL)
     Q_PROPERTY(QUrl suggestedFile READ suggestedFile NOTIFY fileChanged FINAL)
     Q_PROPERTY(QString undoName READ undoName NOTIFY historyChanged FINAL)
     Q_PROPERTY(QString redoName READ redoName NOTIFY historyChanged FINAL)
@@ -43,6 +46,11 @@ public:
     [[nodiscard]] QString gardenName() const;
     [[nodiscard]] bool isDirty() const { return workspace_.document().isDirty(); }
     [[nodiscard]] bool hasFile() const { return !workspace_.document().path().isEmpty(); }
+    /// Each edit goes into the file by itself.
+    [[nodiscard]] bool savesItself() const { return workspace_.document().savesItself(); }
+    /// Another window has it open.
+    [[nodiscard]] bool isOnlyShown() const { return workspace_.document().isOnlyShown(); }
+    [[nodiscard]] QString saveState() const;  ///< whether it is saved, in a word or two
     [[nodiscard]] QUrl suggestedFile() const; ///< where "save as" starts
     [[nodiscard]] QString undoName() const;
     [[nodiscard]] QString redoName() const;
@@ -58,12 +66,14 @@ public:
     /// Each gives back whether it worked; if not, problem() says why.
     Q_INVOKABLE bool open(const QUrl& file);
     Q_INVOKABLE bool openExample(int index);
+    /// Writes what a drag has not written yet, before isDirty is asked about.
+    Q_INVOKABLE void settle() { workspace_.document().flush(); }
     Q_INVOKABLE bool save();
     Q_INVOKABLE bool saveAs(const QUrl& file);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     Q_INVOKABLE void chooseTree(int index);
-    Q_INVOKABLE void dismissProblem() { workspace_.say({}); }
+    Q_INVOKABLE void dismissProblem() { workspace_.dismissProblem(); }
 
 signals:
     void fileChanged();

@@ -31,6 +31,10 @@ Workspace::Workspace(const model::Tables& tables, Units units, Works works,
 {
     connect(&document_, &Document::replaced, this, &Workspace::onReplaced);
     connect(&document_, &Document::gardenChanged, this, &Workspace::onGarden);
+    connect(&document_, &Document::fileProblemChanged, this, [this] {
+        fileProblem_ = document_.fileProblem();
+        emit problemChanged();
+    });
     connect(&assessor_, &Assessor::busyChanged, this, &Workspace::busyChanged);
     connect(&assessor_, &Assessor::failed, this, &Workspace::say);
     connect(&assessor_, &Assessor::quickReady, this, [this](const Ask& ask, const auto& answer) {
@@ -184,6 +188,13 @@ void Workspace::say(const QString& problem)
     if (problem == problem_)
         return;
     problem_ = problem;
+    emit problemChanged();
+}
+
+void Workspace::dismissProblem()
+{
+    problem_.clear();
+    fileProblem_.clear();
     emit problemChanged();
 }
 

@@ -74,9 +74,14 @@ public:
     /// \returns false if it was refused
     bool changeTree(const QString& name, model::Tree after, int gesture = 0);
 
-    /// What went wrong last, as a sentence; empty: nothing, or it was dismissed.
-    [[nodiscard]] const QString& problem() const { return problem_; }
+    /// What went wrong last, as a sentence; else what stands between the garden and its file until
+    /// it is dismissed. Empty: nothing.
+    [[nodiscard]] const QString& problem() const
+    {
+        return problem_.isEmpty() ? fileProblem_ : problem_;
+    }
     void say(const QString& problem);
+    void dismissProblem();
 
 signals:
     void treeChanged(); ///< another tree, or the same with other limbs
@@ -106,6 +111,7 @@ private:
     std::optional<double> gust_m_s_; ///< blank: the garden's own
     bool showsAfter_{};
     QString problem_;
+    QString fileProblem_; ///< as the document has it; empty once dismissed
 
     std::shared_ptr<const QuickAnswer> quick_;
     Ask quickAsk_;

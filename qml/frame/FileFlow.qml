@@ -31,6 +31,7 @@ Item {
     }
     /// Whether the window may close now; if not, the question is asked first.
     function mayClose(): bool {
+        root.garden.settle()
         if (root.leaving || !root.garden.isDirty)
             return true
         root.leaveThen(FileFlow.Close)
@@ -38,6 +39,7 @@ Item {
     }
     function leaveThen(next: int) {
         root.next = next
+        root.garden.settle()
         if (root.garden.isDirty)
             question.open()
         else
@@ -74,15 +76,15 @@ Item {
     FileDialog {
         id: openDialog
         title: qsTr("Open a garden")
-        nameFilters: [qsTr("Gardens (*.json)"), qsTr("All files (*)")]
+        nameFilters: [qsTr("Gardens (*.underbough *.json)"), qsTr("All files (*)")]
         onAccepted: root.garden.open(selectedFile)
     }
     FileDialog {
         id: saveDialog
         title: qsTr("Save the garden")
         fileMode: FileDialog.SaveFile
-        defaultSuffix: "json"
-        nameFilters: [qsTr("Gardens (*.json)")]
+        defaultSuffix: selectedNameFilter.index === 1 ? "json" : "underbough"
+        nameFilters: [qsTr("Garden files (*.underbough)"), qsTr("JSON, for other programs (*.json)")]
         selectedFile: root.garden.suggestedFile
         onAccepted: {
             if (root.garden.saveAs(selectedFile))

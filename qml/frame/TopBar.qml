@@ -42,6 +42,13 @@ Rectangle {
             text: qsTr("Save as\u2026")
             onClicked: root.saveAsWanted()
         }
+        Text {
+            objectName: "saveState"
+            text: root.garden.saveState
+            visible: text.length > 0
+            font.pixelSize: Theme.small
+            color: Theme.softInk
+        }
         Choice {
             objectName: "exampleChoice"
             label: qsTr("Example gardens")

@@ -189,6 +189,24 @@ TestCase {
         compare(pages.side.limbName, "kept")
     }
 
+    function test_11_aGardenFileSavesItselfAndItsUndoOutlivesTheWindow() {
+        verify(pages.garden.saveAs(pages.file("kept.underbough")))
+        pages.side.chooseLimb("bough")
+        pages.side.renameLimb("kept")
+        verify(!pages.garden.isDirty)
+        tryCompare(child("saveState"), "text", "All saved")
+        pages.restart()
+        compare(pages.garden.saveState, "")
+        verify(pages.garden.open(pages.file("kept.underbough")))
+        compare(pages.garden.canUndo, true)
+        pages.side.chooseLimb("bough")
+        compare(pages.side.limbName, "kept")
+        mouseClick(child("undoButton"))
+        verify(pages.side.limbName !== "kept")
+        compare(pages.garden.canRedo, true)
+        compare(pages.garden.problem, "")
+    }
+
     function test_12_aBrokenFileIsSaidAndTheGardenStays() {
         verify(!pages.garden.open(pages.file("nothing-there.json")))
         tryCompare(child("problemText"), "visible", true)
