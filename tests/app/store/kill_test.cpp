@@ -216,7 +216,8 @@ TEST(Killed, AWindowLosesNothingThatItReportedAsSaved)
     const QString path = folder.filePath(QStringLiteral("garden.underbough"));
     writeGardenStore(path, smallGarden(), {}, {}, {});
     killAgainAndAgain(path, kills(), editForEver);
-    EXPECT_GT(loadGarden(path).edition.count, kills() / 5) << "too little was done to be worth a kill";
+    EXPECT_GT(loadGarden(path).edition.count, kills() / 5)
+        << "too little was done to be worth a kill";
 }
 
 TEST(Killed, ASavingProgramLeavesTheOldFileOrTheNew)
