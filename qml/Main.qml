@@ -19,6 +19,13 @@ ApplicationWindow {
     required property DayViewModel day
     /// The diary is in sight instead of the drawings.
     property bool showsDiary: false
+    required property NewGardenViewModel newGarden
+    required property AddTreeViewModel addTree
+    required property PlanEditorViewModel planEditor
+    required property ThingViewModel thing
+    required property TreeViewModel tree
+    required property LimbViewModel limb
+    required property LimbShapeViewModel limbShape
     /// Dark surroundings.
     property bool dark: false
 
@@ -41,6 +48,34 @@ ApplicationWindow {
         id: files
         garden: window.garden
         onCloseWanted: window.close()
+        onNewWanted: {
+            window.newGarden.reset()
+            newSheet.open()
+        }
+    }
+    NewGardenSheet {
+        id: newSheet
+        objectName: "newSheet"
+        garden: window.newGarden
+    }
+    AddTreeSheet {
+        id: treeSheet
+        objectName: "treeSheet"
+        tree: window.addTree
+    }
+    TreeSheet {
+        id: facts
+        objectName: "treeFacts"
+        tree: window.tree
+    }
+    LimbSheet {
+        id: limbFacts
+        objectName: "limbFactsSheet"
+        limb: window.limb
+    }
+    Shortcut {
+        sequences: [StandardKey.New] // qmllint disable unqualified
+        onActivated: files.askNew()
     }
     Shortcut {
         sequences: [StandardKey.Undo] // qmllint disable unqualified
@@ -72,7 +107,10 @@ ApplicationWindow {
             garden: window.garden
             showsDiary: window.showsDiary
             onDiaryWanted: (shown) => window.showsDiary = shown
+            onNewWanted: files.askNew()
             onOpenWanted: files.askOpen()
+            onTreeWanted: treeSheet.open()
+            onFactsWanted: facts.open()
             onExampleWanted: (index) => files.askExample(index)
             onSaveWanted: files.save()
             onSaveAsWanted: files.askSaveAs()
@@ -113,15 +151,26 @@ ApplicationWindow {
                 }
 
                 Panel {
-                    SplitView.fillHeight: true
+                    visible: !window.planEditor.editing
+                    SplitView.fillHeight: !window.planEditor.editing
                     SplitView.minimumHeight: 280
 
                     SidePage {
                         anchors { fill: parent; margins: 1 }
+                        visible: window.garden.trees.length > 0
                         side: window.side
+                        shape: window.limbShape
+                        onLimbFactsWanted: limbFacts.open()
+                    }
+                    FirstSteps {
+                        anchors.fill: parent
+                        visible: window.garden.trees.length === 0
+                        onTreeWanted: treeSheet.open()
+                        onPlanWanted: window.planEditor.editing = true
                     }
                 }
                 RowLayout {
+                    SplitView.fillHeight: window.planEditor.editing
                     SplitView.preferredHeight: 268
                     SplitView.minimumHeight: 250
                     spacing: Theme.wide
@@ -130,27 +179,47 @@ ApplicationWindow {
                         Layout.fillWidth: true
                         Layout.fillHeight: true
 
-                        PlanPage {
-                            objectName: "planDrawing"
+                        ColumnLayout {
                             anchors { fill: parent; margins: 1 }
-                            plan: window.plan
-                            side: window.side
-                            light: window.light
+                            spacing: 0
+
+                            PlanTools {
+                                visible: window.planEditor.editing
+                                Layout.fillWidth: true
+                                Layout.margins: Theme.gap
+                                editor: window.planEditor
+                            }
+                            PlanPage {
+                                objectName: "planDrawing"
+                                Layout.fillWidth: true
+                                Layout.fillHeight: true
+                                plan: window.plan
+                                side: window.side
+                                light: window.light
+                                editor: window.planEditor
+                            }
                         }
                     }
                     Panel {
                         Layout.preferredWidth: 330
                         Layout.fillHeight: true
 
+                        ThingPanel {
+                            anchors { fill: parent; margins: Theme.wide }
+                            visible: window.planEditor.editing
+                            editor: window.planEditor
+                            thing: window.thing
+                        }
                         ConditionsPanel {
                             anchors { fill: parent; margins: Theme.wide }
+                            visible: !window.planEditor.editing
                             conditions: window.conditions
                         }
                     }
                 }
             }
             AnswersColumn {
-                visible: !window.showsDiary
+                visible: !window.showsDiary && window.garden.trees.length > 0
                 Layout.preferredWidth: 400
                 Layout.maximumWidth: 400
                 Layout.fillHeight: true

@@ -40,6 +40,7 @@ public:
         }
         drawGaze();
         drawSun();
+        drawDraft();
         drawNorth();
         drawScale();
         if (scene_.map)
@@ -166,6 +167,25 @@ private:
         }
         p_.setBrush(c_.sun);
         p_.drawEllipse(at, 6.0, 6.0);
+    }
+
+    void drawDraft()
+    {
+        p_.setPen(QPen(c_.chosen, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        p_.setBrush(Qt::NoBrush);
+        if (!scene_.chosen.isEmpty())
+            p_.drawPolyline(scene_.chosen);
+        if (scene_.draft.isEmpty())
+            return;
+        if (scene_.draftCloses) {
+            p_.setBrush(withAlpha(c_.chosen, 0.14));
+            p_.drawPolygon(scene_.draft);
+            p_.setBrush(Qt::NoBrush);
+        }
+        p_.drawPolyline(scene_.draft);
+        p_.setBrush(c_.paper);
+        for (const QPointF corner : scene_.draft)
+            p_.drawEllipse(corner, 4.5, 4.5);
     }
 
     void drawNorth()

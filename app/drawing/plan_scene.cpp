@@ -51,7 +51,7 @@ Bounds bounds(const model::Garden& garden, const model::Tree* chosen)
         for (const auto& point : line.path_m)
             all.take(plan(point));
     if (all.west > all.east)
-        all.take({0.0, 0.0}, 5.0);
+        all.take({0.0, 0.0}, 8.0);
     return all;
 }
 

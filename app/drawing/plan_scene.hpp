@@ -72,6 +72,9 @@ struct PlanScene {
     std::optional<QLineF> sunRay; ///< from the edge of the plan to the chosen tree; blank at night
     QLineF scaleBar;
     QString scaleText;
+    QPolygonF chosen;   ///< outline of the thing that is being changed; empty: none
+    QPolygonF draft;    ///< corners drawn so far, and where the hand is
+    bool draftCloses{}; ///< the draft is an outline, not a wire
 };
 
 struct PlanInput {

@@ -5,13 +5,22 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace app {
+namespace {
+
+// Pixels for a metre: a whole estate, a thumb's breadth.
+constexpr double kLeastScale = 0.5;
+constexpr double kGreatestScale = 400.0;
+
+} // namespace
 
 PlanViewModel::PlanViewModel(Workspace& workspace, SideViewModel& side, QObject* parent)
     : QObject(parent), workspace_(workspace), side_(side)
 {
     connect(&workspace_, &Workspace::treeChanged, this, &PlanViewModel::refit);
+    connect(&workspace_.document(), &Document::replaced, this, [this] { moved_ = false; });
     connect(&workspace_, &Workspace::shadowChanged, this, &PlanViewModel::sceneChanged);
     connect(&side_, &SideViewModel::sceneChanged, this, &PlanViewModel::sceneChanged);
 }
@@ -19,9 +28,17 @@ PlanViewModel::PlanViewModel(Workspace& workspace, SideViewModel& side, QObject*
 PlanScene PlanViewModel::scene() const
 {
     const auto* shadow = workspace_.shadow();
-    return planScene({workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
-                      shadow ? &shadow->byTree : nullptr, shadow ? &shadow->sun : nullptr,
-                      workspace_.units(), map_.get()});
+    auto scene = planScene({workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
+                            shadow ? &shadow->byTree : nullptr, shadow ? &shadow->sun : nullptr,
+                            workspace_.units(), map_.get()});
+    for (const auto corner : overlay_.chosen_m)
+        scene.chosen << frame_.toCanvas(corner);
+    if (overlay_.chosenCloses && !scene.chosen.isEmpty())
+        scene.chosen << scene.chosen.constFirst();
+    for (const auto corner : overlay_.draft_m)
+        scene.draft << frame_.toCanvas(corner);
+    scene.draftCloses = overlay_.draftCloses;
+    return scene;
 }
 
 QPointF PlanViewModel::eye() const
@@ -52,7 +69,55 @@ void PlanViewModel::resize(double width, double height)
     if (width <= 0.0 || height <= 0.0)
         return;
     canvas_ = {width, height};
+    frame_.canvas = canvas_;
+    const bool held = std::exchange(held_, false); // another canvas is no edit
     refit();
+    held_ = held;
+}
+
+void PlanViewModel::hold(bool held)
+{
+    held_ = held;
+    refit();
+}
+
+void PlanViewModel::showOverlay(Overlay overlay)
+{
+    overlay_ = std::move(overlay);
+    emit sceneChanged();
+}
+
+void PlanViewModel::zoom(double x, double y, double factor)
+{
+    const auto under = frame_.toPlace({x, y});
+    frame_.pixelsPerMetre = std::clamp(frame_.pixelsPerMetre * factor, kLeastScale, kGreatestScale);
+    const auto now = frame_.toPlace({x, y});
+    frame_.middle_m = frame_.middle_m + (under - now);
+    moved_ = true;
+    emit frameChanged();
+    emit sceneChanged();
+}
+
+void PlanViewModel::zoomMiddle(double factor)
+{
+    zoom(canvas_.width() / 2.0, canvas_.height() / 2.0, factor);
+}
+
+void PlanViewModel::pan(double right, double down)
+{
+    frame_.middle_m = frame_.middle_m +
+                      model::Point2{-right / frame_.pixelsPerMetre, down / frame_.pixelsPerMetre};
+    moved_ = true;
+    emit frameChanged();
+    emit sceneChanged();
+}
+
+void PlanViewModel::fit()
+{
+    moved_ = false;
+    const bool held = std::exchange(held_, false);
+    refit();
+    held_ = held;
 }
 
 void PlanViewModel::walkTo(double x, double y)
@@ -84,7 +149,9 @@ void PlanViewModel::chooseTreeAt(double x, double y)
 
 void PlanViewModel::refit()
 {
-    frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_);
+    if (!held_ && !moved_)
+        frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_);
+    emit frameChanged();
     emit sceneChanged();
 }
 

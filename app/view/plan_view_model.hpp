@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <memory>
+#include <vector>
 
 namespace app {
 
@@ -19,6 +20,7 @@ class PlanViewModel final : public QObject {
     Q_PROPERTY(QPointF eye READ eye NOTIFY sceneChanged FINAL)
     Q_PROPERTY(bool hasEye READ hasEye NOTIFY sceneChanged FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY sceneChanged FINAL)
+    Q_PROPERTY(bool isFitted READ isFitted NOTIFY sceneChanged FINAL)
 
 public:
     PlanViewModel(Workspace& workspace, SideViewModel& side, QObject* parent = nullptr);
@@ -32,6 +34,28 @@ public:
     /// The map in place of the hour's shadow; null: the shadow.
     void showMap(std::shared_ptr<const SunMap> map);
 
+    /// The whole garden is shown, and follows it; not since somebody zoomed or panned.
+    [[nodiscard]] bool isFitted() const { return !held_ && !moved_; }
+    [[nodiscard]] const PlanFrame& frame() const { return frame_; }
+    /// While it is held, the frame stays where it is though the garden changes: a plan that
+    /// rescales under the hand can't be drawn on.
+    void hold(bool held);
+    /// What is being drawn or changed, garden frame: an outline to mark, and a draft.
+    struct Overlay {
+        std::vector<model::Point2> chosen_m;
+        bool chosenCloses{};
+        std::vector<model::Point2> draft_m;
+        bool draftCloses{};
+    };
+    void showOverlay(Overlay overlay);
+
+    /// Larger (over 1) or smaller about a point of the canvas.
+    Q_INVOKABLE void zoom(double x, double y, double factor);
+    /// The same about the middle.
+    Q_INVOKABLE void zoomMiddle(double factor);
+    Q_INVOKABLE void pan(double right, double down);
+    /// The whole garden again.
+    Q_INVOKABLE void fit();
     Q_INVOKABLE void resize(double width, double height);
     /// Walks to the side of the chosen tree on which this point of the canvas lies.
     Q_INVOKABLE void walkTo(double x, double y);
@@ -39,6 +63,7 @@ public:
 
 signals:
     void sceneChanged();
+    void frameChanged(); ///< places lie elsewhere on the canvas
 
 private:
     void refit();
@@ -47,6 +72,9 @@ private:
     SideViewModel& side_;
     QSizeF canvas_{400.0, 300.0};
     PlanFrame frame_;
+    bool held_{};
+    bool moved_{}; ///< zoomed or panned by hand
+    Overlay overlay_;
     std::shared_ptr<const SunMap> map_;
 };
 

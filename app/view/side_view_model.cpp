@@ -14,6 +14,8 @@ namespace {
 
 constexpr double kReach = 14.0; // pixels around the wood that a press takes hold of
 constexpr double kLeastStroke_m = 0.1;
+constexpr double kLeastScale = 2.0; // pixels for a metre
+constexpr double kGreatestScale = 1500.0;
 
 double smallStep_m(const Units& units)
 {
@@ -179,6 +181,7 @@ void SideViewModel::onTree()
     const std::string id = tree ? tree->id : std::string();
     if (id != fittedTree_) {
         fittedTree_ = id;
+        moved_ = false;
         if (tree)
             frame_.bearing_deg = tellingBearing_deg(workspace_.garden(), *tree);
     }
@@ -190,8 +193,45 @@ void SideViewModel::onTree()
 
 void SideViewModel::refit()
 {
-    if (const auto* tree = workspace_.tree())
+    const auto* tree = workspace_.tree();
+    if (tree && !moved_ && !kept_)
         frame_ = fittedSideFrame(*tree, frame_.bearing_deg, canvas_);
+}
+
+void SideViewModel::hold(bool held)
+{
+    kept_ = held;
+    refit();
+    refresh();
+}
+
+void SideViewModel::zoom(double x, double y, double factor)
+{
+    const double scale = std::clamp(frame_.pixelsPerMetre * factor, kLeastScale, kGreatestScale);
+    const QPointF hand(x, y);
+    frame_.foot = hand + (frame_.foot - hand) * (scale / frame_.pixelsPerMetre);
+    frame_.pixelsPerMetre = scale;
+    moved_ = true;
+    refresh();
+}
+
+void SideViewModel::zoomMiddle(double factor)
+{
+    zoom(canvas_.width() / 2.0, canvas_.height() / 2.0, factor);
+}
+
+void SideViewModel::pan(double right, double down)
+{
+    frame_.foot += QPointF(right, down);
+    moved_ = true;
+    refresh();
+}
+
+void SideViewModel::fit()
+{
+    moved_ = false;
+    refit();
+    refresh();
 }
 
 void SideViewModel::refresh()

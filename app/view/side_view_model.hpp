@@ -28,6 +28,7 @@ class SideViewModel final : public QObject {
     Q_PROPERTY(QString limbLoad READ limbLoad NOTIFY limbChanged FINAL)
     Q_PROPERTY(bool canDelete READ canDelete NOTIFY limbChanged FINAL)
     Q_PROPERTY(bool showsAfter READ showsAfter WRITE setShowsAfter NOTIFY sceneChanged FINAL)
+    Q_PROPERTY(bool isFitted READ isFitted NOTIFY sceneChanged FINAL)
     Q_PROPERTY(bool hasAfter READ hasAfter NOTIFY sceneChanged FINAL)
     Q_PROPERTY(QStringList loadWords READ loadWords CONSTANT FINAL)
     Q_PROPERTY(QStringList loadRanges READ loadRanges CONSTANT FINAL)
@@ -41,6 +42,9 @@ public:
     [[nodiscard]] double bearing() const { return frame_.bearing_deg; }
     void setBearing(double bearing_deg);
     [[nodiscard]] QString bearingText() const;
+    [[nodiscard]] const SideFrame& frame() const { return frame_; }
+    /// To the gardener's right, garden frame, length one.
+    [[nodiscard]] model::Vec3 across() const { return frame_.across(); }
     /// The drawing in words, for those who don't see it.
     [[nodiscard]] QString summary() const;
     [[nodiscard]] QString chosenLimb() const;
@@ -58,6 +62,15 @@ public:
     /// What to draw now; empty in a garden without trees.
     [[nodiscard]] SideScene scene() const;
 
+    /// The whole tree is shown, and stays so; not since somebody zoomed or panned.
+    [[nodiscard]] bool isFitted() const { return !moved_; }
+    /// While it is held, the drawing doesn't rescale though the tree changes.
+    void hold(bool held);
+    /// Larger (over 1) or smaller about a point of the drawing; about its middle.
+    Q_INVOKABLE void zoom(double x, double y, double factor);
+    Q_INVOKABLE void zoomMiddle(double factor);
+    Q_INVOKABLE void pan(double right, double down);
+    Q_INVOKABLE void fit();
     Q_INVOKABLE void resize(double width, double height);
     Q_INVOKABLE void chooseLimb(const QString& limb);
     /// Chooses the limb drawn at a point, or none.
@@ -105,6 +118,8 @@ private:
     SideFrame frame_;
     QSizeF canvas_{800.0, 500.0};
     std::string fittedTree_;
+    bool moved_{}; ///< zoomed or panned by hand
+    bool kept_{};  ///< held by hold()
 
     struct Held {
         std::string limb;

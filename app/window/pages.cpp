@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QTimeZone>
 
 namespace app {
 
@@ -12,7 +13,10 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
       conditions(workspace), answers(workspace), work(workspace),
       light(workspace, plan, modelLightWorks(tables)), diary(workspace, modelDiaryWork(tables)),
-      day(workspace)
+      day(workspace),
+      newGarden(workspace, systemCities(), QString::fromUtf8(QTimeZone::systemTimeZoneId())),
+      addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
+      tree(workspace), limb(workspace, side), limbShape(workspace, side)
 {
 }
 
@@ -26,7 +30,14 @@ QVariantMap Pages::properties()
             {QStringLiteral("work"), QVariant::fromValue(&work)},
             {QStringLiteral("light"), QVariant::fromValue(&light)},
             {QStringLiteral("diary"), QVariant::fromValue(&diary)},
-            {QStringLiteral("day"), QVariant::fromValue(&day)}};
+            {QStringLiteral("day"), QVariant::fromValue(&day)},
+            {QStringLiteral("newGarden"), QVariant::fromValue(&newGarden)},
+            {QStringLiteral("addTree"), QVariant::fromValue(&addTree)},
+            {QStringLiteral("planEditor"), QVariant::fromValue(&planEditor)},
+            {QStringLiteral("thing"), QVariant::fromValue(&thing)},
+            {QStringLiteral("tree"), QVariant::fromValue(&tree)},
+            {QStringLiteral("limb"), QVariant::fromValue(&limb)},
+            {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)}};
 }
 
 std::vector<Example> builtInExamples()

@@ -1,13 +1,20 @@
 #pragma once
 
+#include "app/view/add_tree_view_model.hpp"
 #include "app/view/answers_view_model.hpp"
 #include "app/view/conditions_view_model.hpp"
 #include "app/view/day_view_model.hpp"
 #include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
 #include "app/view/light_view_model.hpp"
+#include "app/view/limb_shape_view_model.hpp"
+#include "app/view/limb_view_model.hpp"
+#include "app/view/new_garden_view_model.hpp"
+#include "app/view/plan_editor_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
+#include "app/view/thing_view_model.hpp"
+#include "app/view/tree_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 
 #include <QVariantMap>
@@ -26,6 +33,13 @@ struct Pages {
     LightViewModel light;
     DiaryViewModel diary;
     DayViewModel day;
+    NewGardenViewModel newGarden;
+    AddTreeViewModel addTree;
+    PlanEditorViewModel planEditor;
+    ThingViewModel thing;
+    TreeViewModel tree;
+    LimbViewModel limb;
+    LimbShapeViewModel limbShape;
 
     /// \param tables  outlives the pages
     Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,

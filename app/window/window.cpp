@@ -1,6 +1,7 @@
 #include "app/window/window.hpp"
 
 #include "app/window/pages.hpp"
+#include "app/window/state_output.hpp"
 
 #include <QDate>
 #include <QFile>
@@ -18,6 +19,7 @@ namespace {
 constexpr auto kLastGarden = "lastGarden";
 constexpr auto kGeometry = "windowGeometry";
 constexpr auto kDark = "dark";
+constexpr auto kStateFile = "UNDERBOUGH_STATE_FILE"; // see state_output.hpp
 
 std::chrono::year_month_day today()
 {
@@ -101,6 +103,9 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     restore(window);
     openFirst(pages, start.garden);
     window.show();
+    std::optional<StateOutput> output;
+    if (qEnvironmentVariableIsSet(kStateFile))
+        output.emplace(window, qEnvironmentVariable(kStateFile));
     const int status = QGuiApplication::exec();
     remember(pages, window);
     return status;

@@ -10,13 +10,15 @@ Item {
     required property GardenViewModel garden
 
     /// What to go on with once the question about unsaved changes is answered.
-    enum Next { Nothing, Open, Example, Close }
+    enum Next { Nothing, New, Open, Example, Close }
     property int next: FileFlow.Nothing
     property int nextExample: -1
     property bool leaving: false
 
     signal closeWanted
+    signal newWanted
 
+    function askNew() { root.leaveThen(FileFlow.New) }
     function askOpen() { root.leaveThen(FileFlow.Open) }
     function askExample(index: int) {
         root.nextExample = index
@@ -49,6 +51,9 @@ Item {
         const next = root.next
         root.next = FileFlow.Nothing
         switch (next) {
+        case FileFlow.New:
+            root.newWanted()
+            break
         case FileFlow.Open:
             openDialog.open()
             break

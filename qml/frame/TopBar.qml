@@ -13,7 +13,10 @@ Rectangle {
     required property bool showsDiary
 
     signal diaryWanted(bool shown)
+    signal newWanted
     signal openWanted
+    signal treeWanted
+    signal factsWanted
     signal exampleWanted(int index)
     signal saveWanted
     signal saveAsWanted
@@ -26,6 +29,12 @@ Rectangle {
         anchors { fill: parent; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: Theme.gap
 
+        PlainButton {
+            objectName: "newButton"
+            text: qsTr("New\u2026")
+            Accessible.description: qsTr("Start a garden of your own")
+            onClicked: root.newWanted()
+        }
         PlainButton {
             objectName: "openButton"
             text: qsTr("Open\u2026")
@@ -82,6 +91,18 @@ Rectangle {
             Accessible.description: checked ? qsTr("The diary is shown") : qsTr("The drawings are shown")
             onToggled: root.diaryWanted(checked)
         }
+        PlainButton {
+            objectName: "treeFactsButton"
+            text: qsTr("About it\u2026")
+            Accessible.description: qsTr("Name, vigour, protection, signs seen, and taking the tree away")
+            enabled: root.garden.trees.length > 0
+            onClicked: root.factsWanted()
+        }
+        PlainButton {
+            objectName: "addTreeButton"
+            text: qsTr("Add a tree\u2026")
+            onClicked: root.treeWanted()
+        }
         Text {
             Layout.fillWidth: true
             text: root.garden.treeFacts
@@ -93,14 +114,20 @@ Rectangle {
             objectName: "undoButton"
             text: root.garden.canUndo ? qsTr("Undo: %1").arg(root.garden.undoName) : qsTr("Undo")
             enabled: root.garden.canUndo
-            Layout.maximumWidth: 230
+            Layout.fillWidth: true
+            Layout.minimumWidth: 64
+            Layout.preferredWidth: implicitWidth
+            Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.undo()
         }
         PlainButton {
             objectName: "redoButton"
             text: root.garden.canRedo ? qsTr("Redo: %1").arg(root.garden.redoName) : qsTr("Redo")
             enabled: root.garden.canRedo
-            Layout.maximumWidth: 230
+            Layout.fillWidth: true
+            Layout.minimumWidth: 64
+            Layout.preferredWidth: implicitWidth
+            Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.redo()
         }
         PlainButton {

@@ -1,37 +1,174 @@
+pragma ComponentBehavior: Bound
 import QtQuick
 import Underbough.App
 import Underbough.Ui
 
-/// The garden from above, with the shadow of the hour and the place of the side view's gardener.
+/// The garden from above, with the shadow of the hour and the place of the side view's gardener; or,
+/// larger, to draw on.
 PlanDrawing {
     id: root
 
     required property SideViewModel side
     required property LightViewModel light
+    required property PlanEditorViewModel editor
 
     colours: Theme.drawing
     font.pixelSize: Theme.small
+    activeFocusOnTab: true
     Accessible.role: Accessible.Graphic
+    Accessible.focusable: true
     Accessible.name: qsTr("Plan")
-    Accessible.description: root.plan.summary
+    Accessible.description: qsTr("%1 Plus and minus zoom, arrow keys move the view, 0 shows all.").arg(root.plan.summary)
 
-    MouseArea {
-        anchors.fill: parent
-        onClicked: (event) => root.plan.chooseTreeAt(event.x, event.y)
+    Keys.onPressed: (event) => {
+        event.accepted = root.activeFocus
+        if (!root.activeFocus)
+            return
+        switch (event.key) {
+        case Qt.Key_Plus: root.plan.zoomMiddle(1.25); break
+        case Qt.Key_Minus: root.plan.zoomMiddle(0.8); break
+        case Qt.Key_0: root.plan.fit(); break
+        case Qt.Key_Left: root.plan.pan(40, 0); break
+        case Qt.Key_Right: root.plan.pan(-40, 0); break
+        case Qt.Key_Up: root.plan.pan(0, 40); break
+        case Qt.Key_Down: root.plan.pan(0, -40); break
+        default: event.accepted = false
+        }
     }
-    PlainButton {
-        objectName: "mapButton"
+
+    Shortcut {
+        enabled: root.editor.drawing
+        sequences: ["Return", "Enter"]
+        onActivated: root.editor.finish()
+    }
+    Shortcut {
+        enabled: root.editor.drawing
+        sequences: ["Escape"]
+        onActivated: root.editor.cancel()
+    }
+    Shortcut {
+        enabled: root.editor.drawing
+        sequences: ["Backspace"]
+        onActivated: root.editor.takeBackCorner()
+    }
+
+    PinchHandler {
+        id: pinch
+
+        property real before: 1
+
+        target: null
+        onActiveChanged: pinch.before = 1
+        onActiveScaleChanged: {
+            root.plan.zoom(centroid.position.x, centroid.position.y, activeScale / pinch.before)
+            pinch.before = activeScale
+        }
+    }
+    MouseArea {
+        id: ground
+
+        property point last
+        property bool dragged: false
+
+        anchors.fill: parent
+        hoverEnabled: root.editor.drawing
+        cursorShape: root.editor.drawing ? Qt.CrossCursor : Qt.ArrowCursor
+        onPressed: (event) => {
+            ground.last = Qt.point(event.x, event.y)
+            ground.dragged = false
+        }
+        onPositionChanged: (event) => {
+            const right = event.x - ground.last.x
+            const down = event.y - ground.last.y
+            if (pressed && Math.abs(right) + Math.abs(down) >= 10)
+                ground.dragged = true
+            if (root.editor.drawing)
+                ground.dragged ? root.editor.dragBox(ground.last.x, ground.last.y, event.x, event.y)
+                               : root.editor.hover(event.x, event.y)
+            else if (ground.dragged) {
+                root.plan.pan(right, down)
+                ground.last = Qt.point(event.x, event.y)
+            }
+        }
+        onReleased: (event) => {
+            const dragged = ground.dragged
+            ground.dragged = false
+            if (dragged && root.editor.drawing)
+                root.editor.dropBox(ground.last.x, ground.last.y, event.x, event.y)
+            else if (dragged)
+                return
+            else if (root.editor.drawing)
+                root.editor.addCorner(event.x, event.y)
+            else if (root.editor.editing)
+                root.editor.chooseAt(event.x, event.y)
+            else
+                root.plan.chooseTreeAt(event.x, event.y)
+        }
+        onWheel: (wheel) => root.plan.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+    }
+    FocusRing {
+        around: root
+        anchors.margins: 1
+    }
+    Row {
         anchors { left: parent.left; top: parent.top; margins: Theme.gap }
-        text: root.light.mapShown ? qsTr("Shadow of the hour") : qsTr("Map of the sun")
-        Accessible.description: root.light.mapShown
-                                ? qsTr("Shows the shadows at the chosen day and hour")
-                                : qsTr("Shows the hours of direct sun on the ground, mean of the growing season")
-        onClicked: root.light.mapShown = !root.light.mapShown
+        spacing: Theme.gap
+
+        PlainButton {
+            objectName: "drawPlanButton"
+            text: root.editor.editing ? qsTr("Done with the plan") : qsTr("Draw on the plan")
+            primary: root.editor.editing
+            onClicked: root.editor.editing = !root.editor.editing
+        }
+        PlainButton {
+            objectName: "mapButton"
+            visible: !root.editor.editing
+            text: root.light.mapShown ? qsTr("Shadow of the hour") : qsTr("Map of the sun")
+            Accessible.description: root.light.mapShown
+                                    ? qsTr("Shows the shadows at the chosen day and hour")
+                                    : qsTr("Shows the hours of direct sun on the ground, mean of the growing season")
+            onClicked: root.light.mapShown = !root.light.mapShown
+        }
+    }
+    Row {
+        anchors { right: parent.right; bottom: parent.bottom; margins: Theme.gap }
+        spacing: 4
+
+        PlainButton {
+            objectName: "planCloser"
+            width: Theme.control
+            leftPadding: 0
+            rightPadding: 0
+            text: "+"
+            Accessible.name: qsTr("Larger plan")
+            onClicked: root.plan.zoomMiddle(1.25)
+        }
+        PlainButton {
+            objectName: "planFarther"
+            width: Theme.control
+            leftPadding: 0
+            rightPadding: 0
+            text: "\u2212"
+            Accessible.name: qsTr("Smaller plan")
+            onClicked: root.plan.zoomMiddle(0.8)
+        }
+        PlainButton {
+            objectName: "planFit"
+            visible: !root.plan.isFitted
+            text: qsTr("All of it")
+            Accessible.name: qsTr("Show the whole garden")
+            onClicked: root.plan.fit()
+        }
+    }
+    Repeater {
+        model: root.editor.handles
+
+        PlanHandle { editor: root.editor }
     }
     Item {
         id: eye
         objectName: "eye"
-        visible: root.plan.hasEye
+        visible: root.plan.hasEye && !root.editor.editing
         width: Theme.handle
         height: Theme.handle
         x: root.plan.eye.x - width / 2

@@ -10,6 +10,8 @@ RowLayout {
 
     required property SideViewModel side
 
+    signal factsWanted
+
     spacing: Theme.gap
 
     TextField {
@@ -62,6 +64,13 @@ RowLayout {
             maximumLineCount: 2
             elide: Text.ElideRight
         }
+    }
+    PlainButton {
+        objectName: "limbFactsButton"
+        text: qsTr("Measure\u2026")
+        Accessible.description: qsTr("Girth by tape, union, leaf, crop and defects of the limb; copy, mirror and split it")
+        enabled: root.side.chosenLimb.length > 0 && !root.side.showsAfter
+        onClicked: root.factsWanted()
     }
     PlainButton {
         objectName: "eraseButton"

@@ -9,6 +9,10 @@ ColumnLayout {
     id: root
 
     required property SideViewModel side
+    required property LimbShapeViewModel shape
+
+    signal limbFactsWanted
+
     readonly property alias drawTool: drawButton.checked
 
     spacing: 0
@@ -61,9 +65,27 @@ ColumnLayout {
         side: root.side
         colours: Theme.drawing
         font.pixelSize: Theme.small
+        activeFocusOnTab: true
         Accessible.role: Accessible.Graphic
+        Accessible.focusable: true
         Accessible.name: qsTr("Side view")
-        Accessible.description: root.side.summary
+        Accessible.description: qsTr("%1 Plus and minus zoom, arrow keys move the view, 0 shows all.").arg(root.side.summary)
+
+        Keys.onPressed: (event) => {
+            event.accepted = drawing.activeFocus
+            if (!drawing.activeFocus)
+                return
+            switch (event.key) {
+            case Qt.Key_Plus: root.side.zoomMiddle(1.25); break
+            case Qt.Key_Minus: root.side.zoomMiddle(0.8); break
+            case Qt.Key_0: root.side.fit(); break
+            case Qt.Key_Left: root.side.pan(40, 0); break
+            case Qt.Key_Right: root.side.pan(-40, 0); break
+            case Qt.Key_Up: root.side.pan(0, 40); break
+            case Qt.Key_Down: root.side.pan(0, -40); break
+            default: event.accepted = false
+            }
+        }
 
         LoadLegend {
             x: Theme.margin
@@ -71,18 +93,82 @@ ColumnLayout {
             side: root.side
         }
         MouseArea {
+            id: air
             anchors.fill: parent
             preventStealing: true
             cursorShape: root.drawTool ? Qt.CrossCursor : Qt.ArrowCursor
-            onPressed: (event) => root.drawTool ? root.side.beginStroke(event.x, event.y)
-                                                : root.side.chooseLimbAt(event.x, event.y)
+            property point last
+            property bool panned: false
+
+            onPressed: (event) => {
+                air.last = Qt.point(event.x, event.y)
+                air.panned = false
+                if (root.drawTool)
+                    root.side.beginStroke(event.x, event.y)
+                else
+                    root.side.chooseLimbAt(event.x, event.y)
+            }
             onPositionChanged: (event) => {
+                const right = event.x - air.last.x
+                const down = event.y - air.last.y
                 if (root.drawTool)
                     root.side.extendStroke(event.x, event.y)
+                else if (air.panned || Math.abs(right) + Math.abs(down) >= 10) {
+                    air.panned = true
+                    root.side.pan(right, down)
+                    air.last = Qt.point(event.x, event.y)
+                }
             }
             onReleased: {
                 if (root.drawTool && root.side.endStroke())
                     drawButton.checked = false
+            }
+            onWheel: (wheel) => root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+        }
+        PinchHandler {
+            id: pinch
+
+            property real before: 1
+
+            target: null
+            onActiveChanged: pinch.before = 1
+            onActiveScaleChanged: {
+                root.side.zoom(centroid.position.x, centroid.position.y, activeScale / pinch.before)
+                pinch.before = activeScale
+            }
+        }
+        FocusRing {
+            around: drawing
+            anchors.margins: 1
+        }
+        Row {
+            anchors { right: parent.right; bottom: parent.bottom; margins: Theme.gap }
+            spacing: 4
+
+            PlainButton {
+                objectName: "sideCloser"
+                width: Theme.control
+                leftPadding: 0
+                rightPadding: 0
+                text: "+"
+                Accessible.name: qsTr("Larger drawing")
+                onClicked: root.side.zoomMiddle(1.25)
+            }
+            PlainButton {
+                objectName: "sideFarther"
+                width: Theme.control
+                leftPadding: 0
+                rightPadding: 0
+                text: "\u2212"
+                Accessible.name: qsTr("Smaller drawing")
+                onClicked: root.side.zoomMiddle(0.8)
+            }
+            PlainButton {
+                objectName: "sideFit"
+                visible: !root.side.isFitted
+                text: qsTr("All of it")
+                Accessible.name: qsTr("Show the whole tree")
+                onClicked: root.side.fit()
             }
         }
         Repeater {
@@ -91,6 +177,14 @@ ColumnLayout {
 
             LimbHandle {
                 side: root.side
+                enabled: !root.drawTool
+            }
+        }
+        Repeater {
+            model: root.shape.handles
+
+            ShapeHandle {
+                shape: root.shape
                 enabled: !root.drawTool
             }
         }
@@ -107,5 +201,6 @@ ColumnLayout {
         Layout.topMargin: Theme.gap
         Layout.bottomMargin: Theme.gap
         side: root.side
+        onFactsWanted: root.limbFactsWanted()
     }
 }

@@ -18,6 +18,13 @@ class TestPages : public QObject {
     Q_PROPERTY(app::LightViewModel* light READ light CONSTANT FINAL)
     Q_PROPERTY(app::DiaryViewModel* diary READ diary CONSTANT FINAL)
     Q_PROPERTY(app::DayViewModel* day READ day CONSTANT FINAL)
+    Q_PROPERTY(app::NewGardenViewModel* newGarden READ newGarden CONSTANT FINAL)
+    Q_PROPERTY(app::AddTreeViewModel* addTree READ addTree CONSTANT FINAL)
+    Q_PROPERTY(app::PlanEditorViewModel* planEditor READ planEditor CONSTANT FINAL)
+    Q_PROPERTY(app::ThingViewModel* thing READ thing CONSTANT FINAL)
+    Q_PROPERTY(app::TreeViewModel* tree READ tree CONSTANT FINAL)
+    Q_PROPERTY(app::LimbViewModel* limb READ limb CONSTANT FINAL)
+    Q_PROPERTY(app::LimbShapeViewModel* limbShape READ limbShape CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -31,6 +38,13 @@ public:
     [[nodiscard]] app::LightViewModel* light() { return &pages_.light; }
     [[nodiscard]] app::DiaryViewModel* diary() { return &pages_.diary; }
     [[nodiscard]] app::DayViewModel* day() { return &pages_.day; }
+    [[nodiscard]] app::NewGardenViewModel* newGarden() { return &pages_.newGarden; }
+    [[nodiscard]] app::AddTreeViewModel* addTree() { return &pages_.addTree; }
+    [[nodiscard]] app::PlanEditorViewModel* planEditor() { return &pages_.planEditor; }
+    [[nodiscard]] app::ThingViewModel* thing() { return &pages_.thing; }
+    [[nodiscard]] app::TreeViewModel* tree() { return &pages_.tree; }
+    [[nodiscard]] app::LimbViewModel* limb() { return &pages_.limb; }
+    [[nodiscard]] app::LimbShapeViewModel* limbShape() { return &pages_.limbShape; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

@@ -23,6 +23,13 @@ TestCase {
         light: pages.light
         diary: pages.diary
         day: pages.day
+        newGarden: pages.newGarden
+        addTree: pages.addTree
+        planEditor: pages.planEditor
+        thing: pages.thing
+        tree: pages.tree
+        limb: pages.limb
+        limbShape: pages.limbShape
     }
 
     function child(name) {

@@ -1,0 +1,40 @@
+#include "app/words/limb_words.hpp"
+
+namespace app {
+
+QStringList vigourWords()
+{
+    return {Words::tr("Young: growing fast"), Words::tr("Mature"), Words::tr("Old: growing little"),
+            Words::tr("Stressed: drought, wounds, poor leaf")};
+}
+
+QStringList protectionWords()
+{
+    return {Words::tr("Not known: ask the local authority"), Words::tr("Asked: not protected"),
+            Words::tr("Protected by law, order or by-law")};
+}
+
+QStringList unionWords()
+{
+    return {Words::tr("Sound: a collar, wood to wood"),
+            Words::tr("Codominant: two stems alike, no collar"),
+            Words::tr("Included bark: bark pressed between")};
+}
+
+QStringList measuredWords()
+{
+    return {Words::tr("By tape"), Words::tr("By eye"), Words::tr("Guessed")};
+}
+
+QStringList defectWords()
+{
+    return {Words::tr("Hollow, closed"), Words::tr("Hollow with an opening"), Words::tr("Crack"),
+            Words::tr("Dead from here to the tip")};
+}
+
+QStringList densityWords()
+{
+    return {Words::tr("Sparse"), Words::tr("Medium"), Words::tr("Dense")};
+}
+
+} // namespace app

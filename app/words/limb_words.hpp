@@ -1,0 +1,15 @@
+#pragma once
+
+#include "app/words/wording.hpp"
+
+namespace app {
+
+/// Words for what a gardener says of a tree or a limb, each list in the order of its enumeration.
+[[nodiscard]] QStringList vigourWords();
+[[nodiscard]] QStringList protectionWords();
+[[nodiscard]] QStringList unionWords();
+[[nodiscard]] QStringList measuredWords();
+[[nodiscard]] QStringList defectWords();
+[[nodiscard]] QStringList densityWords();
+
+} // namespace app

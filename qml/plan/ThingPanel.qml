@@ -1,0 +1,125 @@
+import QtQuick
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// What the thing chosen on the plan is: its name, its plant, its sizes, typed.
+ColumnLayout {
+    id: root
+
+    required property PlanEditorViewModel editor
+    required property ThingViewModel thing
+
+    spacing: Theme.gap
+
+    component Fact: TypedField {
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+    }
+
+    Choice {
+        objectName: "thingChoice"
+        Layout.fillWidth: true
+        label: qsTr("What is on the plan")
+        model: root.editor.things
+        currentIndex: root.editor.thing
+        displayText: currentIndex < 0 ? qsTr("Choose what to change") : currentText
+        enabled: root.editor.things.length > 0
+        onActivated: (index) => root.editor.choose(index)
+    }
+    Fact {
+        objectName: "thingName"
+        visible: root.thing.any
+        label: qsTr("Name")
+        value: root.thing.name
+        onSettled: (text) => root.thing.name = text
+    }
+    Choice {
+        objectName: "thingSort"
+        Layout.fillWidth: true
+        visible: root.thing.sorts.length > 0
+        label: qsTr("What it is")
+        model: root.thing.sorts
+        currentIndex: root.thing.sort
+        onActivated: (index) => root.thing.sort = index
+    }
+    SearchField {
+        objectName: "thingPlant"
+        Layout.fillWidth: true
+        visible: root.thing.isPlanting
+        label: qsTr("Plant, common or Latin name")
+        value: root.thing.plantTyped
+        found: root.thing.plants
+        onTyped: (text) => root.thing.plantTyped = text
+        onTaken: (index) => root.thing.takePlant(index)
+    }
+    RowLayout {
+        spacing: Theme.gap
+        visible: root.thing.hasHeight || root.thing.isStrip
+
+        Fact {
+            objectName: "thingHeight"
+            visible: root.thing.hasHeight
+            label: root.thing.isLine ? qsTr("Height of the wire") : qsTr("Height")
+            value: root.thing.height
+            onSettled: (text) => root.thing.height = text
+        }
+        Fact {
+            objectName: "thingHeadroom"
+            visible: root.thing.isStrip
+            label: qsTr("Headroom wanted over it")
+            hint: qsTr("usually %1").arg(root.thing.usualHeadroom)
+            value: root.thing.headroom
+            onSettled: (text) => root.thing.headroom = text
+        }
+        Fact {
+            objectName: "thingVoltage"
+            visible: root.thing.isLine
+            label: qsTr("Voltage, kV")
+            hint: qsTr("not known")
+            value: root.thing.voltage
+            onSettled: (text) => root.thing.voltage = text
+        }
+    }
+    RowLayout {
+        spacing: Theme.gap
+        visible: root.thing.hasSize
+
+        Fact {
+            objectName: "thingLength"
+            label: qsTr("Length")
+            value: root.thing.length
+            onSettled: (text) => root.thing.length = text
+        }
+        Fact {
+            objectName: "thingWidth"
+            label: qsTr("Width")
+            value: root.thing.width
+            onSettled: (text) => root.thing.width = text
+        }
+    }
+    RowLayout {
+        spacing: Theme.gap
+        visible: root.thing.any
+
+        Fact {
+            objectName: "thingEast"
+            label: root.thing.isTree ? qsTr("Stem, east") : qsTr("Middle, east")
+            value: root.thing.east
+            onSettled: (text) => root.thing.east = text
+        }
+        Fact {
+            objectName: "thingNorth"
+            label: qsTr("and north")
+            value: root.thing.north
+            onSettled: (text) => root.thing.north = text
+        }
+    }
+    PlainButton {
+        objectName: "thingRemove"
+        visible: root.thing.any
+        text: qsTr("Take it off the plan")
+        onClicked: root.editor.removeChosen()
+    }
+    Item { Layout.fillHeight: true }
+}

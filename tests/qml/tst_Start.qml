@@ -1,0 +1,166 @@
+import QtQuick
+import QtTest
+import Underbough.App
+import Underbough.Test
+import Underbough.Ui
+
+/// A garden from nothing: started, planted and drawn on with mouse and keys.
+TestCase {
+    id: testCase
+    name: "Start"
+    when: windowShown
+
+    TestPages { id: pages }
+    Main {
+        id: window
+        visible: true
+        garden: pages.garden
+        side: pages.side
+        plan: pages.plan
+        conditions: pages.conditions
+        answers: pages.answers
+        work: pages.work
+        light: pages.light
+        diary: pages.diary
+        day: pages.day
+        newGarden: pages.newGarden
+        addTree: pages.addTree
+        planEditor: pages.planEditor
+        thing: pages.thing
+        tree: pages.tree
+        limb: pages.limb
+        limbShape: pages.limbShape
+    }
+
+    function child(name) {
+        const item = findChild(window.contentItem, name) ?? findChild(window.contentItem.parent, name)
+        verify(item, name)
+        return item
+    }
+    function type(text) {
+        for (const letter of text)
+            keyClick(letter)
+    }
+    function startGarden() {
+        pages.planEditor.editing = false
+        keyClick(Qt.Key_N, Qt.ControlModifier)
+        tryVerify(() => window.activeFocusItem && window.activeFocusItem.objectName === "newNameInput")
+        type("plot")
+        keyClick(Qt.Key_Tab)
+        compare(window.activeFocusItem.objectName, "newCityInput")
+        type("zuri")
+        tryCompare(child("newCityList"), "visible", true)
+        keyClick(Qt.Key_Return)
+        verify(pages.newGarden.clockText.indexOf("Zurich") >= 0)
+        mouseClick(child("sheetDone"))
+        tryCompare(pages.garden, "gardenName", "plot")
+        tryVerify(() => !findChild(window, "newSheet") || !findChild(window, "newSheet").visible)
+    }
+    function addTree() {
+        mouseClick(child("firstTreeButton"))
+        tryVerify(() => window.activeFocusItem && window.activeFocusItem.objectName === "treeKindInput")
+        type("norway ma")
+        keyClick(Qt.Key_Return)
+        tryCompare(pages.addTree, "species", "Acer platanoides")
+        tryCompare(window.activeFocusItem, "objectName", "treeStemInput")
+        type("120")
+        verify(pages.addTree.usualHeight.length > 0)
+        keyClick(Qt.Key_Return)
+        tryCompare(pages.garden.trees, "length", 1)
+    }
+    /// The plan once it has taken the room of the side view.
+    function largePlan() {
+        const plan = child("planDrawing")
+        tryVerify(() => plan.height > 260)
+        waitForRendering(plan)
+        return plan
+    }
+    function init() {
+        window.requestActivate()
+        pages.restart()
+    }
+
+    function test_01_aNewGardenSaysWhatToDoFirst() {
+        startGarden()
+        compare(pages.garden.trees.length, 0)
+        verify(child("firstTreeButton").visible)
+        verify(!pages.garden.hasFile)
+    }
+
+    function test_02_aTreeIsAddedWithTheKeyboardAlone() {
+        startGarden()
+        addTree()
+        verify(pages.limbCount() > 12)
+        compare(pages.garden.undoName, "add Norway maple")
+        tryCompare(pages.garden, "isBusy", false, 60000)
+        verify(pages.answers.stormHeadline.length > 0)
+    }
+
+    function test_03_whatIsMissingIsSaidAndTheButtonWaits() {
+        startGarden()
+        mouseClick(child("addTreeButton"))
+        tryVerify(() => window.activeFocusItem && window.activeFocusItem.objectName === "treeKindInput")
+        verify(pages.addTree.problem.length > 0)
+        keyClick(Qt.Key_Escape)
+        compare(pages.garden.trees.length, 0)
+    }
+
+    function test_04_aPathIsDrawnInOneDragAndSized() {
+        startGarden()
+        addTree()
+        mouseClick(child("drawPlanButton"))
+        verify(pages.planEditor.editing)
+        mouseClick(child("planTool0"))
+        const plan = largePlan()
+        mousePress(plan, 100, 120)
+        mouseMove(plan, 200, 140)
+        mouseMove(plan, 300, 170)
+        mouseRelease(plan, 300, 170)
+        compare(pages.planEditor.things.length, 2)
+        verify(pages.thing.isStrip)
+        const width = child("thingWidthInput")
+        mouseClick(width)
+        width.selectAll()
+        type("1.2")
+        keyClick(Qt.Key_Return)
+        verify(pages.thing.width.indexOf("1.2") === 0)
+        mouseClick(child("drawPlanButton"))
+        verify(!pages.planEditor.editing)
+    }
+
+    function test_05_aHedgeIsDrawnAndMovedByKeyboard() {
+        startGarden()
+        pages.planEditor.editing = true
+        child("planTool1").forceActiveFocus()
+        keyClick(Qt.Key_Space)
+        compare(pages.planEditor.tool, 1)
+        keyClick(Qt.Key_Return)
+        compare(pages.planEditor.things.length, 1)
+        const handle = child("planHandle_hedge-1_-1")
+        handle.forceActiveFocus()
+        const before = pages.thing.east
+        keyClick(Qt.Key_Right, Qt.ShiftModifier)
+        verify(pages.thing.east !== before)
+        keyClick(Qt.Key_Delete)
+        compare(pages.planEditor.things.length, 0)
+        keyClick(Qt.Key_Z, Qt.ControlModifier)
+        compare(pages.planEditor.things.length, 1)
+        pages.planEditor.editing = false
+    }
+
+    function test_06_cornersAreClickedOneByOne() {
+        startGarden()
+        pages.planEditor.editing = true
+        mouseClick(child("planTool2"))
+        const plan = largePlan()
+        mouseClick(plan, 100, 100)
+        mouseClick(plan, 200, 100)
+        mouseClick(plan, 200, 180)
+        keyClick(Qt.Key_Backspace)
+        verify(!pages.planEditor.canFinish)
+        mouseClick(plan, 220, 180)
+        mouseClick(plan, 100, 100)
+        compare(pages.planEditor.things.length, 1)
+        pages.planEditor.editing = false
+    }
+}
