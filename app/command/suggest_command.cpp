@@ -49,6 +49,7 @@ std::string text(const std::vector<TreeSuggestion>& all, const model::Garden& ga
         addSuggestion(page, each.suggestion, wording);
         addHolds(page, each.holds, wording);
         addLabour(page, each.suggestion.labour, wording);
+        addSharedWork(page, each.suggestion, each.suggestion.labour, wording);
     }
     addCautions(page);
     return page.text().toStdString();

@@ -138,6 +138,14 @@ QString Units::area(double area_m2) const
     return significant(area_m2, "m²");
 }
 
+QString Units::volume(double volume_m3) const
+{
+    constexpr double kYard_m = 3.0 * kFoot_m;
+    const double value = unitedStates() ? volume_m3 / (kYard_m * kYard_m * kYard_m) : volume_m3;
+    const int decimals = std::abs(value) < 0.095 ? 2 : std::abs(value) < 9.95 ? 1 : 0;
+    return with(value, decimals, unitedStates() ? "yd³" : "m³");
+}
+
 QString Units::mass(double mass_kg) const
 {
     const double value = unitedStates() ? mass_kg / kPound_kg : mass_kg;

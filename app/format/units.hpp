@@ -34,6 +34,7 @@ public:
     [[nodiscard]] QString roughLength(double length_m) const;
     [[nodiscard]] QString diameter(double diameter_m) const; ///< "12 cm", "4.7 in"
     [[nodiscard]] QString area(double area_m2) const;        ///< "8.2 m²", "88 ft²"
+    [[nodiscard]] QString volume(double volume_m3) const;    ///< of heaps: "1.2 m³", "1.6 yd³"
     [[nodiscard]] QString mass(double mass_kg) const;        ///< "38 kg", "84 lb"
     [[nodiscard]] QString speed(double speed_m_s) const;     ///< "90 km/h (25 m/s)", "56 mph"
     /// Of a difference between two: "1.4 km/h", "0.9 mph".

@@ -3,6 +3,7 @@
 #include "app/report/explanation_json.hpp"
 #include "app/report/rule_names.hpp"
 #include "app/report/sketch_json.hpp"
+#include "app/report/work_json.hpp"
 #include "model/advice/prune.hpp"
 #include "model/light/sample_day.hpp"
 
@@ -175,6 +176,7 @@ Json treeJson(const TreeAssessment& of, const Wording& wording)
         {"headroom", std::move(headroom)},
         {"suggestion", toJson(of.suggestion, wording)},
         {"labour", toJson(of.labour, wording)},
+        {"shared_work", toJson(sharedWork(wording.tree, of.suggestion, of.labour))},
     };
 }
 

@@ -136,6 +136,7 @@ void addTree(TextPage& page, const TreeAssessment& of, double gust_m_s, const Wo
     addLoads(page, of, gust_m_s, wording);
     addSuggestion(page, of.suggestion, wording);
     addLabour(page, of.labour, wording);
+    addSharedWork(page, of.suggestion, of.labour, wording);
 }
 
 const model::Tree& treeWithId(const model::Garden& garden, const std::string& id)

@@ -44,6 +44,8 @@ const char* jsonName(model::advice::Rule rule)
         return "near_line";
     case Rule::targetBelow:
         return "target_below";
+    case Rule::plantingBelow:
+        return "planting_below";
     case Rule::deadWood:
         return "dead_wood";
     case Rule::crackedOrHollow:
@@ -90,6 +92,41 @@ const char* jsonName(model::advice::Who who)
         return "with_helper";
     case model::advice::Who::arborist:
         return "arborist";
+    }
+    return "";
+}
+
+const char* jsonName(model::advice::Tool tool)
+{
+    using model::advice::Tool;
+    switch (tool) {
+    case Tool::secateurs:
+        return "secateurs";
+    case Tool::loppers:
+        return "loppers";
+    case Tool::handSaw:
+        return "hand_saw";
+    case Tool::polePruner:
+        return "pole_pruner";
+    case Tool::poleSaw:
+        return "pole_saw";
+    case Tool::outOfReach:
+        return "out_of_reach";
+    }
+    return "";
+}
+
+const char* jsonName(model::advice::Under kind)
+{
+    switch (kind) {
+    case model::advice::Under::structure:
+        return "structure";
+    case model::advice::Under::line:
+        return "line";
+    case model::advice::Under::planting:
+        return "planting";
+    case model::advice::Under::strip:
+        return "strip";
     }
     return "";
 }

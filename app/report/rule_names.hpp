@@ -10,6 +10,8 @@ namespace app {
 [[nodiscard]] const char* jsonName(model::advice::Rule rule);
 [[nodiscard]] const char* jsonName(model::advice::Severity severity);
 [[nodiscard]] const char* jsonName(model::advice::Who who);
+[[nodiscard]] const char* jsonName(model::advice::Tool tool);
+[[nodiscard]] const char* jsonName(model::advice::Under kind);
 [[nodiscard]] const char* jsonName(model::advice::Outcome outcome);
 [[nodiscard]] const char* jsonName(model::advice::GoalResult::State state);
 [[nodiscard]] const char* jsonName(model::Evidence evidence);

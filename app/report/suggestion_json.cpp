@@ -2,6 +2,7 @@
 
 #include "app/report/growth_json.hpp"
 #include "app/report/rule_names.hpp"
+#include "app/report/work_json.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_words.hpp"
@@ -99,6 +100,8 @@ Json toJson(const PlannedCut& planned, const Wording& wording)
         {"piece_mass_kg", number(planned.mass_kg)},
         {"leaf_share", number(planned.leafShare)},
         {"instruction", plain(instruction(planned, wording))},
+        {"pieces", piecesJson(planned.pieces)},
+        {"in_drop_zone", dropZoneJson(planned.inZone)},
         {"notes", findingList(planned.notes, wording)},
         {"labour", toJson(planned.labour, wording)},
     };
@@ -184,6 +187,8 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
         {"spare_m", number(suggestion.spare_m)},
         {"shoots", toJson(suggestion.shoots)},
         {"regrowth", std::move(regrowth)},
+        {"debris", toJson(suggestion.debris)},
+        {"shared_work", toJson(sharedWork(wording.tree, suggestion, suggestion.labour))},
     };
 }
 

@@ -7,6 +7,7 @@
 #include "app/words/growth_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/labour_words.hpp"
+#include "app/words/work_words.hpp"
 
 namespace app {
 namespace {
@@ -20,6 +21,8 @@ void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording&
     const QString kind = capitalised(cutKindWords(planned.cut.kind));
     page.numbered(order, QStringLiteral("%1. %2 %3")
                              .arg(kind, instruction(planned, wording), measures(planned, wording)));
+    for (const QString& line : workLines(planned, wording))
+        page.below(line);
     for (const QString& note : sentences(planned.notes, wording))
         page.below(note);
 }
@@ -77,6 +80,14 @@ void addLabour(TextPage& page, const model::advice::Labour& labour, const Wordin
     page.paragraph(whoWords(labour.who) + QLatin1Char('.'));
     for (const QString& reason : reasons(labour, wording))
         page.bullet(reason);
+}
+
+void addSharedWork(TextPage& page, const Suggestion& suggestion,
+                   const model::advice::Labour& labour, const Wording& wording)
+{
+    const auto shared = sharedWork(wording.tree, suggestion, labour);
+    if (const QString words = sharedWords(shared, wording); !words.isEmpty())
+        page.bullet(words);
 }
 
 void addTreeTitle(TextPage& page, const Wording& wording)

@@ -25,6 +25,9 @@ void addHeadroom(TextPage& page, const std::vector<model::headroom::StripHeadroo
 void addCautions(TextPage& page);
 
 /// Adds the tree's own title: its name, species, height and stem.
+/// Which cuts remain for the gardener, under who does it; nothing if no arborist is asked for.
+void addSharedWork(TextPage& page, const model::advice::Suggestion& suggestion,
+                   const model::advice::Labour& labour, const Wording& wording);
 void addTreeTitle(TextPage& page, const Wording& wording);
 
 } // namespace app

@@ -5,6 +5,7 @@
 #include "app/words/finding_list.hpp"
 #include "app/words/growth_words.hpp"
 #include "app/words/labour_words.hpp"
+#include "app/words/work_words.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -65,7 +66,7 @@ void WorkViewModel::refresh()
             lines.push_back({capitalised(cutKindWords(planned.cut.kind)),
                              instruction(planned, wording), measures(planned, wording),
                              whoWords(planned.labour.who), reasons(planned.labour, wording),
-                             sentences(planned.notes, wording),
+                             workLines(planned, wording) + sentences(planned.notes, wording),
                              QString::fromStdString(planned.cut.limb), toneOf(planned.labour.who)});
     }
     cuts_.show(std::move(lines));
@@ -195,7 +196,13 @@ QStringList WorkViewModel::whoReasons() const
     const Assessed assessed(workspace_);
     if (!assessed.isThere())
         return {};
-    return reasons(assessed.full->labour, assessed.wording(workspace_.units()));
+    const auto wording = assessed.wording(workspace_.units());
+    const auto& full = *assessed.full;
+    auto why = reasons(full.labour, wording);
+    const auto shared = sharedWork(*assessed.tree, full.suggestion, full.labour);
+    if (const QString words = sharedWords(shared, wording); !words.isEmpty())
+        why.prepend(words);
+    return why;
 }
 
 QStringList WorkViewModel::cautions() const

@@ -1,6 +1,8 @@
 #include "app/words/cut_words.hpp"
 
 #include "app/words/finding_list.hpp"
+#include "app/words/work_words.hpp"
+#include "model/advice/limits.hpp"
 
 #include <algorithm>
 
@@ -11,10 +13,6 @@ using model::CutKind;
 using model::advice::Outcome;
 using model::advice::PlannedCut;
 using model::advice::Suggestion;
-
-/// Over this thickness bark tears when a limb is sawn through from above in one go. Practice:
-/// the three-cut method for limbs over an inch, common practice, no source.
-constexpr double kThreeCuts_m = 0.025;
 
 QString removal(const PlannedCut& planned, const Wording& wording)
 {
@@ -86,7 +84,8 @@ QString measures(const PlannedCut& planned, const Wording& wording)
     if (planned.diameter_m <= 0)
         return Words::tr("About %1 of shoots come off; %2 of the leaf.")
             .arg(units.mass(planned.mass_kg), share);
-    return Words::tr("Wound %1 across; the piece is %2 long and weighs about %3; %4 of the leaf.")
+    return Words::tr(
+               "Wound %1 across; what comes off is %2 long and weighs about %3; %4 of the leaf.")
         .arg(units.diameter(planned.diameter_m), units.roughLength(planned.length_m),
              units.mass(planned.mass_kg), share);
 }
@@ -129,13 +128,19 @@ QStringList jobNotes(const Suggestion& suggestion, const Wording& wording)
 {
     QStringList notes;
     const bool thick =
-        std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(),
-                    [](const PlannedCut& cut) { return cut.diameter_m > kThreeCuts_m; });
+        std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(), [](const PlannedCut& cut) {
+            return cut.diameter_m > model::advice::kThreeCuts_m;
+        });
     if (thick)
         notes << Words::tr("Take anything thicker than %1 in three cuts, so that the bark does "
                            "not tear: a third through from below, then off from above a little "
                            "further out, then the stub at the collar.")
-                     .arg(wording.units.diameter(kThreeCuts_m));
+                     .arg(wording.units.diameter(model::advice::kThreeCuts_m));
+    if (!suggestion.cuts.empty()) {
+        if (const auto tools = toolsOf(suggestion.cuts); !tools.isEmpty())
+            notes << Words::tr("Take along: %1.").arg(listed(wording.units, tools));
+        notes << debrisWords(suggestion.debris, wording);
+    }
     return notes + sentences(suggestion.notes, wording);
 }
 

@@ -18,7 +18,8 @@ namespace app {
 [[nodiscard]] QString outcomeWords(const model::advice::Suggestion& suggestion,
                                    const Wording& wording);
 
-/// What goes for all of the cuts, a sentence each: how to saw what is thick, nests, the month.
+/// What goes for all of the cuts, a sentence each: how to saw what is thick, tools, debris, nests,
+/// the month.
 [[nodiscard]] QStringList jobNotes(const model::advice::Suggestion& suggestion,
                                    const Wording& wording);
 

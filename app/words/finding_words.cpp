@@ -225,7 +225,8 @@ QString nearLine(const Parts& p)
 QString targetBelow(const Parts& p)
 {
     if (p.finding.found && *p.finding.found > 0)
-        return Words::tr("%1 stands %2 from where the piece comes down, and the piece is %3 long.")
+        return Words::tr("%1 is %2 from where the wood is cut, and it can come down as far as %3 "
+                         "away.")
             .arg(p.who(), p.rough(p.finding.found), p.rough(p.finding.limit));
     return Words::tr("The piece comes down on %1.").arg(p.who());
 }
@@ -253,6 +254,9 @@ QString safetySentence(const Parts& p)
         return Words::tr("People use %1: someone must keep everybody %2 away from where the piece "
                          "comes down.")
             .arg(p.who(), p.rough(f.limit));
+    case Rule::plantingBelow:
+        return Words::tr("Pieces can come down on %1: lower them by hand, or lay boards over it.")
+            .arg(p.who());
     case Rule::deadWood:
         return Words::tr("%1 is dead wood in a tree %2 tall: above %3 it can break at a touch.")
             .arg(p.who(), p.rough(f.found), p.rough(f.limit));

@@ -1,6 +1,7 @@
 #include "model/advice/cut_work.hpp"
 
 #include "model/advice/limits.hpp"
+#include "model/advice/piecework.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/who.hpp"
 #include "model/crown/mass.hpp"
@@ -73,13 +74,19 @@ void measureReduction(const Tree& tree, std::size_t limb, PlannedCut& planned)
             {Rule::lateralThird, Severity::inform, planned.lateral, ratio, kLateralGood});
 }
 
-void measureLifting(const Tree& tree, std::size_t limb, PlannedCut& planned)
+void measureShoots(const Tree& tree, PlannedCut& planned)
 {
-    planned.aboveGround_m = planned.cut.height_m.value_or(0.0);
-    for (const auto& body : leafyBodies(tree))
-        if (body.limb == limb)
-            planned.length_m =
-                std::max(planned.length_m, planned.aboveGround_m - lowestPoint(body.solid).z);
+    planned.aboveGround_m = shootHeight_m(tree, planned.cut);
+    planned.length_m = shootLength_m(tree, planned.cut);
+}
+
+void noteDropZone(const Garden& garden, const Tree& tree, PlannedCut& planned)
+{
+    planned.inZone = inDropZone(garden, tree, planned.pieces);
+    for (const auto& found : planned.inZone)
+        if (found.kind == Under::planting && planned.diameter_m > 0.0)
+            planned.notes.push_back(
+                {Rule::plantingBelow, Severity::warn, found.id, found.gap_m, found.radius_m});
 }
 
 double leafWithBeyond_m2(const Tree& tree, std::size_t limb, const Foliation& foliation)
@@ -166,10 +173,12 @@ PlannedCut plannedCut(const Garden& garden, const Tree& tree, const Cut& cut,
         if (share > kLimbShareWarn)
             planned.notes.push_back(
                 {Rule::limbShare, Severity::warn, cut.limb, share, kLimbShareWarn});
-    } else if (cut.kind == CutKind::lifting) {
-        measureLifting(tree, limb, planned);
+    } else {
+        measureShoots(tree, planned);
     }
     noteWound(species, planned);
+    planned.pieces = pieces(tree, cut, foliation, species);
+    noteDropZone(garden, tree, planned);
     planned.labour = whoCuts(garden, tree, planned, fallingPart(tree, cut));
     return planned;
 }

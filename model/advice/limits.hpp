@@ -23,6 +23,12 @@ inline constexpr double kWoundLarge_m = 0.10;
 
 inline constexpr double kReach_m = 2.1; ///< hand saw, both feet on the ground
 inline constexpr double kPoleSawReach_m = 4.6;
+inline constexpr double kSecateurs_m = 0.019;  ///< 3/4 in, the thickest wood they are meant for
+inline constexpr double kLoppers_m = 0.038;    ///< 1 1/2 in
+inline constexpr double kPolePruner_m = 0.032; ///< 1 1/4 in
+inline constexpr double kThreeCuts_m = 0.025;  ///< CSFS leaflet; ANSI A300-1995 5.3.1
+inline constexpr double kPieceLength_m = 2.0;  ///< that one person turns and carries
+inline constexpr double kLog_m = 0.05;         ///< thicker is stacked, thinner is brush
 inline constexpr double kHeavyPiece_kg = 16.0;
 inline constexpr double kVeryHeavyPiece_kg = 33.0;
 inline constexpr double kLineDistance_m = 3.05;

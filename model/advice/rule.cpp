@@ -53,6 +53,7 @@ RuleFacts ruleFacts(Rule rule)
         return {"m", "29 CFR 1910.269 (10 ft, more above 50 kV); HSE: within 10 m ask the line's "
                      "operator first"};
     case Rule::targetBelow:
+    case Rule::plantingBelow:
         return {"m", "common practice, no source"};
     case Rule::peopleBelow:
         return {"m", "OSHA storm-response matrix (20 ft beyond the drop zone)"};

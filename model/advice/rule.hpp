@@ -35,6 +35,7 @@ enum class Rule {
     warningSign,     ///< a sign ticked for the whole tree
     leaningStem,
     limbOverloaded, ///< expected to fail below the design gust
+    plantingBelow,  ///< a bed, hedge or shrub where a piece comes down
     peopleBelow,    ///< a path, drive or seat within the fall zone: someone keeps people out
     poorHealer,     ///< a wound over 50 mm on a species that walls off decay poorly
     protectedTree,

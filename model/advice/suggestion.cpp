@@ -9,28 +9,13 @@
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/who.hpp"
+#include "model/advice/work_order.hpp"
 #include "model/load/sag.hpp"
 
 #include <algorithm>
 
 namespace model::advice {
 namespace {
-
-/// Lifts first, they only need secateurs; then from the top down, so that nothing falls on a limb
-/// that still has to be worked on.
-std::vector<Cut> inWorkingOrder(const Tree& tree, std::vector<Cut> cuts)
-{
-    const auto height = [&tree](const Cut& cut) {
-        const auto& limb = tree.limbs[limbIndex(tree, cut.limb)];
-        return axisPoint(limb, cut.at_m).position_m.z;
-    };
-    std::ranges::stable_sort(cuts, [&](const Cut& a, const Cut& b) {
-        const bool aLifts = a.kind == CutKind::lifting;
-        const bool bLifts = b.kind == CutKind::lifting;
-        return aLifts != bLifts ? aLifts : height(a) > height(b);
-    });
-    return cuts;
-}
 
 std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& after, double share)
 {
@@ -62,6 +47,7 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
     for (const auto& cut : inWorkingOrder(tree, choice.cuts)) {
         suggestion.cuts.push_back(plannedCut(garden, standing, cut, foliation, species));
         suggestion.leafShare += suggestion.cuts.back().leafShare;
+        suggestion.debris = suggestion.debris + debrisOf(suggestion.cuts.back().pieces);
         suggestion.labour = together(suggestion.labour, suggestion.cuts.back().labour);
         standing = afterCut(standing, cut);
     }

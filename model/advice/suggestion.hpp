@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/advice/debris.hpp"
+#include "model/advice/drop_zone.hpp"
 #include "model/advice/labour.hpp"
 #include "model/advice/rule.hpp"
 #include "model/advice/targets.hpp"
@@ -20,11 +22,13 @@ namespace model::advice {
 struct PlannedCut {
     Cut cut;
     std::string lateral;        ///< reduction: id of the limb that takes over
-    double aboveGround_m{};     ///< height of the cut
-    double diameter_m{};        ///< of the wound; 0 for lifting (shoots only)
-    double length_m{};          ///< of the piece that falls
-    double mass_kg{};           ///< of the piece, green, with leaf and crop
+    double aboveGround_m{};     ///< height of the cut; lifting, thinning: of the highest shoot cut
+    double diameter_m{};        ///< of the wound; 0 for lifting and thinning (shoots only)
+    double length_m{};          ///< of all that comes off, if it fell in one piece
+    double mass_kg{};           ///< of all that comes off, green, with leaf and crop
     double leafShare{};         ///< of the tree's leaf as sketched
+    std::vector<Piece> pieces;  ///< that it comes down in, in working order
+    std::vector<InZone> inZone; ///< what lies where they come down
     std::vector<Finding> notes; ///< rules this cut touches without breaking
     Labour labour;
 };
@@ -62,7 +66,7 @@ struct GoalResult {
 /// The least leaf that restores the headroom and reaches the gardener's goals.
 struct Suggestion {
     Outcome outcome{};
-    std::vector<PlannedCut> cuts; ///< in working order: outer and higher first
+    std::vector<PlannedCut> cuts; ///< in working order (work_order.hpp)
     double leafShare{};           ///< of the tree's leaf, all cuts together
     double allowance{};           ///< share that may still go, after visits of the last 12 months
     std::vector<Finding> allowanceReasons; ///< what set the allowance
@@ -73,6 +77,7 @@ struct Suggestion {
     bool proven{};                      ///< the search was exhausted: no smaller set exists
     long nodes{};                       ///< search nodes visited
     Labour labour;                      ///< for the whole job
+    Debris debris;                      ///< of all cuts
     std::vector<Finding> notes;         ///< rules that speak of the whole job without forbidding it
     std::vector<GoalResult> goals;      ///< the tree's own, then the aim's
     double spare_m{};                   ///< Aim::spare_m

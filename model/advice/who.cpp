@@ -20,14 +20,23 @@ void decide(Labour& labour, Finding finding)
     labour.findings.push_back(std::move(finding));
 }
 
+/// Secateurs and pruners on a pole take shoots and small wood as far as they reach; a saw above
+/// the shoulders asks for a second pair of hands.
 void byHeight(const PlannedCut& planned, Labour& labour)
 {
-    const double height_m = planned.aboveGround_m;
-    if (height_m > kPoleSawReach_m)
+    const Piece* highest = nullptr;
+    for (const auto& piece : planned.pieces)
+        if ((piece.tool == Tool::poleSaw || piece.tool == Tool::outOfReach) &&
+            (!highest || piece.cut_m.z > highest->cut_m.z))
+            highest = &piece;
+    if (!highest)
+        return;
+    const double height_m = highest->cut_m.z;
+    if (highest->tool == Tool::outOfReach)
         decide(labour,
-               {Rule::beyondPoleSaw, Severity::block, planned.cut.limb, height_m, kPoleSawReach_m});
-    else if (height_m > kReach_m)
-        decide(labour, {Rule::overHead, Severity::warn, planned.cut.limb, height_m, kReach_m});
+               {Rule::beyondPoleSaw, Severity::block, highest->limb, height_m, kPoleSawReach_m});
+    else
+        decide(labour, {Rule::overHead, Severity::warn, highest->limb, height_m, kReach_m});
 }
 
 void bySize(const PlannedCut& planned, Labour& labour)
@@ -35,13 +44,14 @@ void bySize(const PlannedCut& planned, Labour& labour)
     if (planned.diameter_m > kWoundLarge_m)
         decide(labour, {Rule::cutOver100mm, Severity::block, planned.cut.limb, planned.diameter_m,
                         kWoundLarge_m});
-    if (planned.cut.kind == CutKind::lifting || planned.cut.kind == CutKind::thinning)
+    if (planned.diameter_m <= 0.0)
         return; // comes down shoot by shoot
-    if (planned.mass_kg > kVeryHeavyPiece_kg)
-        decide(labour, {Rule::veryHeavyPiece, Severity::block, planned.cut.limb, planned.mass_kg,
+    const auto heaviest = std::ranges::max(planned.pieces, {}, &Piece::mass_kg);
+    if (heaviest.mass_kg > kVeryHeavyPiece_kg)
+        decide(labour, {Rule::veryHeavyPiece, Severity::block, planned.cut.limb, heaviest.mass_kg,
                         kVeryHeavyPiece_kg});
-    else if (planned.mass_kg > kHeavyPiece_kg)
-        decide(labour, {Rule::heavyPiece, Severity::warn, planned.cut.limb, planned.mass_kg,
+    else if (heaviest.mass_kg > kHeavyPiece_kg)
+        decide(labour, {Rule::heavyPiece, Severity::warn, planned.cut.limb, heaviest.mass_kg,
                         kHeavyPiece_kg});
 }
 
@@ -93,27 +103,44 @@ void byLines(const Garden& garden, const Tree& tree, const PlannedCut& planned,
     }
 }
 
+/// How far from the place under the cut something may come down: each piece's own drop zone, and
+/// the whole limb's length in case it tears off before it has been cut into lengths.
+double fallRadius_m(const PlannedCut& planned)
+{
+    double radius_m = planned.length_m;
+    for (const auto& piece : planned.pieces)
+        radius_m = std::max(radius_m, piece.dropRadius_m);
+    return radius_m;
+}
+
 void byWhatLiesBelow(const Garden& garden, const Tree& tree, const PlannedCut& planned,
                      const FallingPart& part, Labour& labour)
 {
+    if (planned.diameter_m <= 0.0)
+        return; // shoots
     const std::vector<Point2> below{plan(part.cut_m) + tree.position_m,
                                     plan(part.cut_m) + tree.position_m};
+    const double radius_m = fallRadius_m(planned);
     for (const auto& structure : garden.structures) {
         if (structure.kind == StructureKind::pond)
             continue;
         const double gap_m = distance_m(below, structure.outline_m);
-        if (gap_m > planned.length_m)
+        if (gap_m > radius_m)
             continue;
         const bool heavy = planned.diameter_m > kWoundSmall_m || planned.mass_kg > kHeavyPiece_kg;
         const bool costly = structure.kind != StructureKind::fence;
         decide(labour, {Rule::targetBelow, heavy && costly ? Severity::block : Severity::warn,
-                        structure.id, gap_m, planned.length_m});
+                        structure.id, gap_m, radius_m});
     }
-    const double zone_m = planned.length_m + kFallZone_m;
+    for (const auto& found : planned.inZone)
+        if (found.kind == Under::line)
+            decide(labour,
+                   {Rule::targetBelow, Severity::block, found.id, found.gap_m, found.radius_m});
+    const double zone_m = radius_m + kFallZone_m;
     for (const auto& strip : garden.strips) {
         const bool mown = strip.use == StripUse::mower || strip.use == StripUse::rideOnMower;
         const double gap_m = distance_m(below, strip.outline_m);
-        if (!mown && gap_m <= zone_m && planned.diameter_m > 0.0)
+        if (!mown && gap_m <= zone_m)
             decide(labour, {Rule::peopleBelow, Severity::warn, strip.id, gap_m, zone_m});
     }
 }
