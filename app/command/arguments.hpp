@@ -31,6 +31,15 @@ struct Arguments {
     std::vector<std::string> keep;
     std::vector<std::string> lose;
     std::string leaf; ///< "15 %"
+    std::string output;
+    std::string paper;   ///< "a4", "letter"
+    std::string csv;     ///< "inventory", "visits", "loads"
+    std::string figures; ///< a folder
+    bool geojson{};
+    bool forArborist{};
+    std::string dayAir; ///< of the day of work
+    std::string dayHumidity;
+    std::string dayGust;
     std::string measures;
     bool json{};
     bool failOnAttention{};
@@ -43,7 +52,6 @@ struct Arguments {
     std::string note;
     std::string nextDue;
     bool apply{}; ///< the cuts are made on the sketch too
-    std::string output;
     double latitude_deg{};
     double longitude_deg{};
     std::string at;

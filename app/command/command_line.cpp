@@ -26,6 +26,7 @@ constexpr const char* kExamples =
     "  underbough due garden.json                   what is due, and when\n"
     "  underbough diary garden.json --add --cut plan --by me\n"
     "                                               write today's visit into the file\n"
+    "  underbough report garden.json -o work.pdf    a work sheet to carry outside\n"
     "\n"
     "The answers are estimates from a sketch. They never say that a tree is safe.\n"
     "\"underbough assess --help\" tells more about one command.\n"
@@ -48,6 +49,7 @@ public:
         addAnswers(verbs);
         addDiary(verbs);
         addFileVerbs(verbs);
+        addReport(verbs);
         addDay(verbs);
         addSun(verbs);
     }

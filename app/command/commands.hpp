@@ -29,6 +29,7 @@ struct Job {
 [[nodiscard]] int diaryCommand(const Job& job);
 [[nodiscard]] int dueCommand(const Job& job);
 [[nodiscard]] int calendarCommand(const Job& job);
+[[nodiscard]] int reportCommand(const Job& job);
 
 /// Says every fault of a garden file, not only the first.
 [[nodiscard]] int checkCommand(const Job& job);

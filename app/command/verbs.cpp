@@ -146,6 +146,49 @@ void addAnswers(Verbs& verbs)
         verbs.addMeasures(command);
 }
 
+void addReport(Verbs& verbs)
+{
+    Arguments& arguments = verbs.arguments();
+    CLI::App* report =
+        verbs.add("report", "The work on paper, and tables for other programs", &reportCommand);
+    report->add_option("GARDEN", arguments.garden, "A garden file, or - for standard input")
+        ->required()
+        ->type_name("FILE");
+    report
+        ->add_option("-o,--output", arguments.output,
+                     "The file to write: work.pdf, work.html; with --csv or\n"
+                     "--geojson any name, or - for standard output")
+        ->type_name("FILE");
+    report
+        ->add_option("--paper", arguments.paper,
+                     "Size of the pages; else as is usual where you are")
+        ->check(CLI::IsMember({"a4", "letter"}))
+        ->type_name("PAPER");
+    report->add_flag("--for-arborist", arguments.forArborist,
+                     "One page for each tree with what an arborist asks for,\n"
+                     "and what to ask of one");
+    report->add_option("--figures", arguments.figures, "Write every figure as a PNG to this folder")
+        ->type_name("FOLDER");
+    report
+        ->add_option("--csv", arguments.csv,
+                     "A table instead: inventory of the trees, visits,\n"
+                     "or loads of all limbs")
+        ->check(CLI::IsMember({"inventory", "visits", "loads"}))
+        ->type_name("TABLE");
+    report->add_flag("--geojson", arguments.geojson, "The plan as GeoJSON instead, in WGS 84");
+    report->add_option("--gust", arguments.gust, "Gust for the loads; else the garden's own")
+        ->type_name("GUST");
+    report->add_option("--day-air", arguments.dayAir, "Warmth on the day of work: \"33 C\"")
+        ->type_name("TEMPERATURE");
+    report->add_option("--day-humidity", arguments.dayHumidity, "Of the air that day: \"55 %\"")
+        ->type_name("SHARE");
+    report->add_option("--day-gust", arguments.dayGust, "Gusts that day: \"30 km/h\"")
+        ->type_name("SPEED");
+    verbs.addTree(report);
+    verbs.addDate(report);
+    verbs.addMeasures(report);
+}
+
 void addDay(Verbs& verbs)
 {
     Arguments& arguments = verbs.arguments();

@@ -37,6 +37,7 @@ void addAnswers(Verbs& verbs);
 void addDiary(Verbs& verbs);
 /// export, import, recover.
 void addFileVerbs(Verbs& verbs);
+void addReport(Verbs& verbs);
 void addDay(Verbs& verbs);
 void addSun(Verbs& verbs);
 

@@ -37,6 +37,7 @@ public:
         blocks(false);
         ground();
         takeRoomForBadges();
+        takeRoomForScale();
         gaps();
         cuts();
         figures();
@@ -67,6 +68,11 @@ private:
     void nameBlock(const SceneBlock& block)
     {
         const QSizeF size = textSize(p_, block.name);
+        const auto onCanvas = [&](QRectF box) {
+            box.moveLeft(std::clamp(box.left(), 2.0,
+                                    std::max(2.0, scene_.canvas.width() - size.width() - 2.0)));
+            return box;
+        };
         // Beside the tree rather than behind its stem.
         QPointF middle = block.outline.center();
         const double stemX = scene_.canvas.width() / 2.0;
@@ -74,9 +80,10 @@ private:
             middle.rx() = stemX - block.outline.left() > block.outline.right() - stemX
                               ? (block.outline.left() * 3.0 + stemX) / 4.0
                               : (block.outline.right() * 3.0 + stemX) / 4.0;
-        const QRectF box = block.outline.height() > size.height() + 4.0
-                               ? QRectF(middle - QPointF(size.width(), size.height()) / 2.0, size)
-                               : above({middle.x(), block.outline.top()}, size, 3.0);
+        const QRectF box =
+            onCanvas(block.outline.height() > size.height() + 4.0
+                         ? QRectF(middle - QPointF(size.width(), size.height()) / 2.0, size)
+                         : above({middle.x(), block.outline.top()}, size, 3.0));
         room_.take(box);
         drawText(p_, box, block.name, c_.ink, withAlpha(c_.paper, 0.65));
     }
@@ -252,6 +259,12 @@ private:
         }
     }
 
+    void takeRoomForScale()
+    {
+        room_.take(QRectF(scene_.scaleBar.p1(), scene_.scaleBar.p2()).adjusted(-2, -6, 2, 6));
+        room_.take(leftOf(scene_.scaleBar.p1(), textSize(p_, scene_.scaleText), 6.0));
+    }
+
     void drawBadge(const SceneCut& cut)
     {
         p_.setPen(QPen(c_.paper, 2.0));
@@ -323,7 +336,9 @@ private:
         for (const QPointF end : {line.p1(), line.p2()})
             p_.drawLine(end - QPointF(4.0, 0.0), end + QPointF(4.0, 0.0));
         const QSizeF size = textSize(p_, scene_.heightText);
-        drawText(p_, room_.place({above(line.p2(), size, 3.0), leftOf(line.center(), size, 6.0)}),
+        drawText(p_,
+                 room_.place({above(line.p2(), size, 3.0), leftOf(line.center(), size, 6.0),
+                              rightOf(line.center(), size, 6.0)}),
                  scene_.heightText, c_.faintInk, Qt::transparent);
     }
 

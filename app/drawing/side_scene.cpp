@@ -8,7 +8,6 @@ namespace app {
 namespace {
 
 constexpr double kScaleBarAim = 110.0; // pixels
-constexpr double kLegend = 270.0;      // pixels from the left that the legend may take
 
 void addScale(SideScene& scene, const SideInput& input)
 {
@@ -21,7 +20,7 @@ void addScale(SideScene& scene, const SideInput& input)
     scene.topY = input.frame.toCanvas({0.0, 0.0, top_m}).y();
     const double beside = (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre;
     const double left = input.frame.foot.x() - beside;
-    scene.heightX = left > kLegend ? left : input.frame.foot.x() + beside;
+    scene.heightX = left > input.legendWidth ? left : input.frame.foot.x() + beside;
     scene.heightText = input.units.roughLength(top_m);
 }
 

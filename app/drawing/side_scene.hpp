@@ -129,7 +129,8 @@ struct SideInput {
     const std::vector<model::headroom::StripHeadroom>* headroom{}; ///< null: not known yet
     const std::vector<model::advice::PlannedCut>* cuts{};          ///< null: no marks
     std::string chosenLimb;
-    double leafShare{1.0}; ///< of the leaf the tree has in summer, on the day asked about
+    double leafShare{1.0};     ///< of the leaf the tree has in summer, on the day asked about
+    double legendWidth{270.0}; ///< pixels from the left that a legend may lie over
 };
 
 [[nodiscard]] SideScene sideScene(const SideInput& input);

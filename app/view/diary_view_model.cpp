@@ -1,7 +1,7 @@
 #include "app/view/diary_view_model.hpp"
 
 #include "app/calendar/due_calendar.hpp"
-#include "app/view/side_bearing.hpp"
+#include "app/drawing/side_bearing.hpp"
 #include "app/words/diary_words.hpp"
 #include "app/words/growth_words.hpp"
 #include "model/diary/garden_diary.hpp"

@@ -1,8 +1,8 @@
 #include "app/view/side_view_model.hpp"
 
 #include "app/drawing/load_scale.hpp"
+#include "app/drawing/side_bearing.hpp"
 #include "app/view/limb_title.hpp"
-#include "app/view/side_bearing.hpp"
 #include "app/words/load_words.hpp"
 #include "model/sketch/reshape.hpp"
 

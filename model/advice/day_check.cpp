@@ -84,6 +84,22 @@ std::vector<DayFinding> dayCheck(const DayWeather& weather)
     return all;
 }
 
+DayLimit dayLimit(DayRule rule)
+{
+    switch (rule) {
+    case DayRule::heat:
+    case DayRule::heatInSun:
+        return {kHeatCare_C, kHeatStop_C};
+    case DayRule::heatForTree:
+        return {kTreeHeat_C, std::nullopt};
+    case DayRule::wind:
+        return {kWindCare_m_s, kWindStop_m_s};
+    case DayRule::frost:
+        return {kFrost_C, std::nullopt};
+    }
+    return {};
+}
+
 const char* daySource(DayRule rule)
 {
     switch (rule) {

@@ -41,6 +41,13 @@ struct DayFinding {
 /// is taken at 50 %.
 [[nodiscard]] std::vector<DayFinding> dayCheck(const DayWeather& weather);
 
+/// From where on a rule speaks; degrees C or m/s. Frost speaks at and below its limit.
+struct DayLimit {
+    double care{};
+    std::optional<double> stop; ///< blank: it never says 'not today'
+};
+[[nodiscard]] DayLimit dayLimit(DayRule rule);
+
 /// Where the thresholds of a rule were published.
 [[nodiscard]] const char* daySource(DayRule rule);
 

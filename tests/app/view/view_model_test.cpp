@@ -1,3 +1,4 @@
+#include "app/drawing/side_bearing.hpp"
 #include "app/tables/tables.hpp"
 #include "app/view/answers_view_model.hpp"
 #include "app/view/clock.hpp"
@@ -5,7 +6,6 @@
 #include "app/view/garden_view_model.hpp"
 #include "app/view/light_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
-#include "app/view/side_bearing.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 #include "tests/app/small_garden.hpp"

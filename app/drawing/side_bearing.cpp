@@ -1,4 +1,4 @@
-#include "app/view/side_bearing.hpp"
+#include "app/drawing/side_bearing.hpp"
 
 #include "app/drawing/side_frame.hpp"
 #include "model/geometry/angle.hpp"
