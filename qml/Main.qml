@@ -26,6 +26,7 @@ ApplicationWindow {
     required property TreeViewModel tree
     required property LimbViewModel limb
     required property LimbShapeViewModel limbShape
+    required property PaperViewModel paper
     /// Dark surroundings.
     property bool dark: false
 
@@ -97,6 +98,14 @@ ApplicationWindow {
         sequences: [StandardKey.SaveAs] // qmllint disable unqualified
         onActivated: files.askSaveAs()
     }
+    Shortcut {
+        sequences: [StandardKey.Print] // qmllint disable unqualified
+        onActivated: paperSheet.open()
+    }
+    PaperSheet {
+        id: paperSheet
+        paper: window.paper
+    }
 
     ColumnLayout {
         anchors.fill: parent
@@ -114,6 +123,7 @@ ApplicationWindow {
             onExampleWanted: (index) => files.askExample(index)
             onSaveWanted: files.save()
             onSaveAsWanted: files.askSaveAs()
+            onPaperWanted: paperSheet.open()
             onDarkWanted: (dark) => window.dark = dark
         }
         ProblemLine {

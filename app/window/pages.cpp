@@ -13,7 +13,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
       conditions(workspace), answers(workspace), work(workspace),
       light(workspace, plan, modelLightWorks(tables)), diary(workspace, modelDiaryWork(tables)),
-      day(workspace),
+      day(workspace), paper(workspace, modelPaperWork(tables)),
       newGarden(workspace, systemCities(), QString::fromUtf8(QTimeZone::systemTimeZoneId())),
       addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
       tree(workspace), limb(workspace, side), limbShape(workspace, side)
@@ -37,7 +37,8 @@ QVariantMap Pages::properties()
             {QStringLiteral("thing"), QVariant::fromValue(&thing)},
             {QStringLiteral("tree"), QVariant::fromValue(&tree)},
             {QStringLiteral("limb"), QVariant::fromValue(&limb)},
-            {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)}};
+            {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)},
+            {QStringLiteral("paper"), QVariant::fromValue(&paper)}};
 }
 
 std::vector<Example> builtInExamples()

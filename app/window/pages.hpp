@@ -11,6 +11,7 @@
 #include "app/view/limb_view_model.hpp"
 #include "app/view/new_garden_view_model.hpp"
 #include "app/view/plan_editor_view_model.hpp"
+#include "app/view/paper_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
@@ -33,6 +34,7 @@ struct Pages {
     LightViewModel light;
     DiaryViewModel diary;
     DayViewModel day;
+    PaperViewModel paper;
     NewGardenViewModel newGarden;
     AddTreeViewModel addTree;
     PlanEditorViewModel planEditor;

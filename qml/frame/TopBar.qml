@@ -20,6 +20,7 @@ Rectangle {
     signal exampleWanted(int index)
     signal saveWanted
     signal saveAsWanted
+    signal paperWanted
     signal darkWanted(bool dark)
 
     implicitHeight: 60
@@ -57,6 +58,11 @@ Rectangle {
             visible: text.length > 0
             font.pixelSize: Theme.small
             color: Theme.softInk
+        }
+        PlainButton {
+            objectName: "paperButton"
+            text: qsTr("Print\u2026")
+            onClicked: root.paperWanted()
         }
         Choice {
             objectName: "exampleChoice"

@@ -25,6 +25,7 @@ class TestPages : public QObject {
     Q_PROPERTY(app::TreeViewModel* tree READ tree CONSTANT FINAL)
     Q_PROPERTY(app::LimbViewModel* limb READ limb CONSTANT FINAL)
     Q_PROPERTY(app::LimbShapeViewModel* limbShape READ limbShape CONSTANT FINAL)
+    Q_PROPERTY(app::PaperViewModel* paper READ paper CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -45,6 +46,7 @@ public:
     [[nodiscard]] app::TreeViewModel* tree() { return &pages_.tree; }
     [[nodiscard]] app::LimbViewModel* limb() { return &pages_.limb; }
     [[nodiscard]] app::LimbShapeViewModel* limbShape() { return &pages_.limbShape; }
+    [[nodiscard]] app::PaperViewModel* paper() { return &pages_.paper; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

@@ -30,6 +30,7 @@ TestCase {
         tree: pages.tree
         limb: pages.limb
         limbShape: pages.limbShape
+        paper: pages.paper
     }
 
     function child(name) {
@@ -258,5 +259,22 @@ TestCase {
             verify(handle.width >= 24 && handle.height >= 24)
         }
         compare(seen, 5)
+    }
+
+    function test_90_theWorkComesOnPaperByKeysAlone() {
+        keyClick(Qt.Key_P, Qt.ControlModifier)
+        tryVerify(() => pages.paper.pageCount > 1, 60000)
+        const sheets = pages.paper.pageCount
+        verify(findChild(window.overlay ?? window.contentItem.parent, "paperPages").activeFocus)
+        pages.paper.forArborist = true
+        compare(pages.paper.pageCount, 1)
+        pages.paper.forArborist = false
+        compare(pages.paper.pageCount, sheets)
+        const file = pages.file("work.pdf")
+        verify(pages.paper.save(file))
+        verify(pages.paper.said.indexOf("work.pdf") >= 0)
+        verify(!pages.paper.save("file:///no/such/folder/work.pdf"))
+        verify(pages.paper.said.indexOf("could not be written") >= 0)
+        keyClick(Qt.Key_Escape)
     }
 }

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "app/assess/newest_wins.hpp"
+#include "app/paper/page_flow.hpp"
+#include "app/paper/paper_report.hpp"
+#include "app/view/workspace.hpp"
+
+#include <QObject>
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
+
+namespace app {
+
+/// Works a report out on a thread of its own; tests put a scripted one in its place.
+using PaperWork =
+    std::function<PaperReport(const GardenSnapshot& garden, const model::Question& question,
+                              const std::string& tree, const std::atomic<bool>& cancel)>;
+/// The model's own. \param tables  outlives the result
+[[nodiscard]] PaperWork modelPaperWork(const model::Tables& tables);
+
+/// The chosen tree's work on paper: pages to look at, to save and to print.
+class PaperViewModel final : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("handed to the page by the window")
+    Q_PROPERTY(int pageCount READ pageCount NOTIFY changed FINAL)
+    Q_PROPERTY(double heightOfWidth READ heightOfWidth NOTIFY changed FINAL)
+    Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
+    Q_PROPERTY(bool letter READ letter WRITE setLetter NOTIFY changed FINAL)
+    Q_PROPERTY(bool forArborist READ forArborist WRITE setForArborist NOTIFY changed FINAL)
+    Q_PROPERTY(bool hire READ hire NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QUrl suggestedFile READ suggestedFile NOTIFY changed FINAL)
+    Q_PROPERTY(QString said READ said NOTIFY saidChanged FINAL)
+
+public:
+    PaperViewModel(Workspace& workspace, PaperWork work, QObject* parent = nullptr);
+
+    [[nodiscard]] int pageCount() const { return static_cast<int>(laid_.pages.size()); }
+    [[nodiscard]] double heightOfWidth() const; ///< of a page
+    [[nodiscard]] bool busy() const { return worker_.isBusy(); }
+    [[nodiscard]] bool letter() const { return paper_ == QPageSize::Letter; }
+    void setLetter(bool letter);
+    [[nodiscard]] bool forArborist() const { return forArborist_; }
+    void setForArborist(bool forArborist);
+    [[nodiscard]] bool hire() const; ///< the answer is to hire an arborist
+    [[nodiscard]] QString title() const { return laid_.title; }
+    [[nodiscard]] QUrl suggestedFile() const;
+    [[nodiscard]] QString said() const { return said_; } ///< what came of saving or printing
+
+    /// Works the pages out for the tree as it is shown now.
+    Q_INVOKABLE void prepare();
+    /// Writes them, as HTML where the name ends so, else as PDF. \returns false: see said()
+    Q_INVOKABLE bool save(const QUrl& file);
+    /// Hands them as a PDF to the desktop's viewer, which prints. \returns false: see said()
+    Q_INVOKABLE bool print();
+
+    void paint(QPainter& painter, int page, double width) const;
+
+signals:
+    void changed();
+    void busyChanged();
+    void saidChanged();
+
+private:
+    void take(std::shared_ptr<const PaperReport> report);
+    void layOut();
+    void say(const QString& said);
+
+    Workspace& workspace_;
+    PaperWork work_;
+    QPageSize::PageSizeId paper_;
+    bool forArborist_{};
+    std::shared_ptr<const PaperReport> report_;
+    Sheet sheet_;
+    LaidSheet laid_;
+    QString said_;
+    NewestWins worker_; ///< last, so that its thread ends first
+};
+
+} // namespace app
