@@ -25,6 +25,7 @@ struct Arguments {
     std::string month;
     std::string planting;
     std::string spare;
+    bool tradeOff{};
     std::string humidity;
     std::string relief;           ///< "100 %"
     std::vector<std::string> sun; ///< "hedge=4"

@@ -1,6 +1,8 @@
 #include "app/command/commands.hpp"
 #include "app/report/assessment_json.hpp"
 #include "app/report/growth_json.hpp"
+#include "app/report/plan_json.hpp"
+#include "app/report/plan_text.hpp"
 #include "app/report/suggestion_text.hpp"
 #include "model/advice/suggestion.hpp"
 #include "model/light/daylight.hpp"
@@ -16,6 +18,8 @@ struct TreeSuggestion {
     const model::Species& species;
     model::advice::Suggestion suggestion;
     std::vector<model::advice::Hold> holds;
+    model::advice::Stages stages;
+    std::vector<model::advice::TradeOff> tradeOffs; ///< empty: not asked for
 };
 
 std::vector<TreeSuggestion> suggestAll(const Job& job, const model::Garden& garden,
@@ -32,9 +36,15 @@ std::vector<TreeSuggestion> suggestAll(const Job& job, const model::Garden& gard
             continue;
         const model::Species& species = *findSpecies(job.tables, tree.species);
         const auto& foliation = foliations[i];
-        all.push_back({tree, species,
-                       model::advice::suggest(garden, tree, foliation, species, date, aim),
-                       model::advice::holds(garden, tree, foliation, species, date, aim)});
+        auto suggestion = model::advice::suggest(garden, tree, foliation, species, date, aim);
+        auto holds = model::advice::holds(garden, tree, foliation, species, date, aim, suggestion);
+        auto stages =
+            model::advice::stages(garden, tree, foliation, species, suggestion, date, aim);
+        std::vector<model::advice::TradeOff> tradeOffs;
+        if (job.arguments.tradeOff)
+            tradeOffs = model::advice::tradeOffs(garden, tree, foliation, species, date, aim);
+        all.push_back({tree, species, std::move(suggestion), std::move(holds), std::move(stages),
+                       std::move(tradeOffs)});
     }
     return all;
 }
@@ -48,6 +58,8 @@ std::string text(const std::vector<TreeSuggestion>& all, const model::Garden& ga
         addTreeTitle(page, wording);
         addSuggestion(page, each.suggestion, wording);
         addHolds(page, each.holds, wording);
+        addStages(page, each.stages, wording);
+        addTradeOffs(page, each.tradeOffs, wording);
         addLabour(page, each.suggestion.labour, wording);
         addSharedWork(page, each.suggestion, each.suggestion.labour, wording);
     }
@@ -63,12 +75,17 @@ Json json(const std::vector<TreeSuggestion>& all, const model::Garden& garden,
         Json holds = Json::array();
         for (const auto& hold : each.holds)
             holds.push_back(toJson(hold));
-        trees.push_back(
-            {{"id", each.tree.id},
-             {"name", each.tree.name},
-             {"species", each.tree.species},
-             {"suggestion", toJson(each.suggestion, {units, garden, each.tree, each.species})},
-             {"holds", std::move(holds)}});
+        const Wording wording{units, garden, each.tree, each.species};
+        Json tradeOffs = Json::array();
+        for (const auto& tradeOff : each.tradeOffs)
+            tradeOffs.push_back(toJson(tradeOff));
+        trees.push_back({{"id", each.tree.id},
+                         {"name", each.tree.name},
+                         {"species", each.tree.species},
+                         {"suggestion", toJson(each.suggestion, wording)},
+                         {"holds", std::move(holds)},
+                         {"stages", toJson(each.stages, wording)},
+                         {"trade_offs", std::move(tradeOffs)}});
     }
     return {
         {"format", "underbough-suggestion"},

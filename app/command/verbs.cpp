@@ -56,6 +56,8 @@ CLI::App* addSuggest(Verbs& verbs)
                      "Give a planting so many hours of sun a day, such as\n"
                      "hedge=4; without a number: what its plant needs")
         ->type_name("PLANTING=HOURS");
+    suggest->add_flag("--trade-off", arguments.tradeOff,
+                      "Also what 5, 10, 15 % of the leaf and more would buy");
     suggest->add_option("--keep", arguments.keep, "A limb that stays, by its id")
         ->type_name("LIMB");
     suggest->add_option("--lose", arguments.lose, "A limb that goes, by its id")->type_name("LIMB");

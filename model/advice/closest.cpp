@@ -5,19 +5,21 @@
 namespace model::advice {
 namespace {
 
-constexpr int kHalvings = 12; // to a four-thousandth of what is lacking
+constexpr int kHalvings = 8; // to a 250th of what is lacking: 4 mm of a metre
 
 /// One thing that lacks something, as a handle on its share.
 using Handle = std::function<double&(Ease&)>;
 
-std::vector<Handle> lacking(const Targets& targets)
+std::vector<Handle> lacking(const Targets& targets, std::optional<Lack> only)
 {
+    const auto asked = [&](Lack lack) { return !only || only == lack; };
     std::vector<Handle> handles;
-    for (const auto strip : targets.lackingStrips())
-        handles.emplace_back([strip](Ease& ease) -> double& { return ease.strips[strip]; });
-    if (targets.lacksRelief())
+    if (asked(Lack::headroom))
+        for (const auto strip : targets.lackingStrips())
+            handles.emplace_back([strip](Ease& ease) -> double& { return ease.strips[strip]; });
+    if (asked(Lack::relief) && targets.lacksRelief())
         handles.emplace_back([](Ease& ease) -> double& { return ease.relief; });
-    if (targets.lacksLight())
+    if (asked(Lack::light) && targets.lacksLight())
         handles.emplace_back([](Ease& ease) -> double& { return ease.light; });
     return handles;
 }
@@ -29,12 +31,19 @@ public:
     {
     }
 
-    void start(const std::vector<Handle>& handles)
+    /// Everything that is lacking may stay so.
+    void start()
     {
-        for (const auto& handle : handles)
+        for (const auto& handle : lacking(targets_, std::nullopt))
             handle(ease_) = 0.0;
         targets_.ease(ease_);
         take(guideline_.least(targets_));
+    }
+
+    void start(const Closest& known)
+    {
+        ease_ = known.ease;
+        best_ = known.choice;
     }
 
     /// Raises these together as far as can be.
@@ -57,10 +66,10 @@ public:
         }
     }
 
-    Choice finish()
+    Closest finish()
     {
         targets_.ease(ease_);
-        return best_;
+        return {best_, ease_};
     }
 
 private:
@@ -82,11 +91,15 @@ private:
 
 } // namespace
 
-Choice closest(const Guideline& guideline, Targets& targets)
+Closest closest(const Guideline& guideline, Targets& targets, std::optional<Lack> only,
+                const std::optional<Closest>& known)
 {
-    const auto handles = lacking(targets);
+    const auto handles = lacking(targets, only);
     Approach approach(guideline, targets);
-    approach.start(handles);
+    if (known)
+        approach.start(*known);
+    else
+        approach.start();
     if (!handles.empty())
         approach.raise(handles);
     if (handles.size() > 1)

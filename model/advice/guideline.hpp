@@ -6,36 +6,42 @@
 #include "model/advice/targets.hpp"
 
 #include <atomic>
-#include <optional>
+#include <vector>
 
 namespace model::advice {
+
+/// How long one search goes on before it gives up.
+struct Effort {
+    long nodes{Decisions{}.nodesMost}; ///< partial choices looked at
+    long asked{Decisions{}.askedMost}; ///< cut trees measured
+};
 
 /// One tree and what the guideline lets be taken of it: answers "what is the least leaf for this?".
 class Guideline {
 public:
     /// \param allowance  share of the tree's leaf that may go
-    /// \param nodesMost  partial choices that one search looks at before it gives up
     Guideline(const Tree& tree, const Foliation& foliation, double allowance,
-              const std::atomic<bool>* cancel, long nodesMost = Decisions{}.nodesMost);
+              const std::atomic<bool>* cancel, Effort effort = {});
 
-    /// \param without  a rule left out of account, to see whether it is the one that binds
-    [[nodiscard]] Choice least(const Targets& targets,
-                               std::optional<Rule> without = std::nullopt) const;
+    /// \param without  rules left out of account: to see whether one is what binds, or what could
+    ///                 be had over several seasons
+    [[nodiscard]] Choice least(const Targets& targets, const std::vector<Rule>& without = {}) const;
 
-    /// The least leaf for the targets if no rule stood in the way; 0 if nothing reaches them.
-    [[nodiscard]] double leastWithoutAny(const Targets& targets) const;
+    /// The least leaf for the targets if no rule stood in the way; not `found`: nothing reaches
+    /// them.
+    [[nodiscard]] Choice leastWithoutAny(const Targets& targets) const;
 
     /// The rules without which the targets could be reached, with the share that would take.
     [[nodiscard]] std::vector<Finding> binding(const Targets& targets) const;
 
 private:
-    [[nodiscard]] bool accepts(const CrownShape& after, std::optional<Rule> without) const;
+    [[nodiscard]] bool accepts(const CrownShape& after, const std::vector<Rule>& without) const;
 
     const Tree& tree_;
     const Foliation& foliation_;
     double allowance_;
     const std::atomic<bool>* cancel_;
-    long nodesMost_;
+    Effort effort_;
     CrownShape before_;
 };
 

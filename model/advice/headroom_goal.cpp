@@ -100,4 +100,12 @@ std::optional<Stay> howToStay(const Hanging& limb, const Foliation& foliation,
     return Stay{cut_m, ownLeaf_m2(lifted.drawn, foliation)};
 }
 
+Garden withSpare(const Garden& garden, double spare_m)
+{
+    Garden raised = garden;
+    for (auto& strip : raised.strips)
+        strip.headroom_m = headroom::neededHeadroom_m(strip) + spare_m;
+    return raised;
+}
+
 } // namespace model::advice

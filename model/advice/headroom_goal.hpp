@@ -42,4 +42,7 @@ struct Stay {
 [[nodiscard]] std::optional<Stay> howToStay(const Hanging& limb, const Foliation& foliation,
                                             const std::vector<HeadroomGoal>& goals);
 
+/// The garden with so much more headroom asked for over every strip.
+[[nodiscard]] Garden withSpare(const Garden& garden, double spare_m);
+
 } // namespace model::advice

@@ -26,7 +26,7 @@ std::optional<growth::Regrowth> firstLost(const std::vector<growth::Regrowth>& a
 
 std::vector<Hold> holds(const Garden& garden, const Tree& tree, const Foliation& foliation,
                         const Species& species, std::chrono::year_month_day date, Aim aim,
-                        const std::atomic<bool>* cancel)
+                        const Suggestion& known, const std::atomic<bool>* cancel)
 {
     std::vector<Hold> all;
     double left_m = -1.0; // what the cuts so far leave to spare over every strip
@@ -36,7 +36,9 @@ std::vector<Hold> holds(const Garden& garden, const Tree& tree, const Foliation&
         if (cancel && cancel->load(std::memory_order_relaxed))
             break;
         aim.spare_m = spare;
-        const auto suggestion = suggest(garden, tree, foliation, species, date, aim, cancel);
+        const auto suggestion = spare == known.spare_m
+                                    ? known
+                                    : suggest(garden, tree, foliation, species, date, aim, cancel);
         if (suggestion.regrowth.empty())
             break;
         left_m = std::ranges::min(suggestion.regrowth, {}, &growth::Regrowth::spare_m).spare_m;

@@ -17,9 +17,11 @@ struct Hold {
 /// first that it doesn't allow is the last in the list. A spare that the cuts before it leave
 /// anyway is passed over. What else is aimed at stays as it is.
 /// Empty for a tree over no strip.
+/// \param known  what suggest() said of the same tree, day and aim
 [[nodiscard]] std::vector<Hold> holds(const Garden& garden, const Tree& tree,
                                       const Foliation& foliation, const Species& species,
-                                      std::chrono::year_month_day date, Aim aim = {},
+                                      std::chrono::year_month_day date, Aim aim,
+                                      const Suggestion& known,
                                       const std::atomic<bool>* cancel = nullptr);
 
 } // namespace model::advice

@@ -102,4 +102,24 @@ Tree afterCuts(Tree tree, std::span<const Cut> cuts)
     return tree;
 }
 
+std::vector<Cut> madeInTurn(const Tree& tree, std::span<const Cut> cuts)
+{
+    std::vector<Cut> made;
+    Tree standing = tree;
+    for (const auto& cut : cuts) {
+        const auto limb = limbIndex(standing, cut.limb);
+        const bool again = std::ranges::any_of(made, [&](const Cut& earlier) {
+            return earlier.kind == cut.kind && earlier.limb == cut.limb;
+        });
+        if (limb == kNoLimb || again ||
+            (cut.kind == CutKind::removal && !standing.limbs[limb].parent) ||
+            (cut.kind == CutKind::reduction &&
+             !(cut.at_m > 0.0 && cut.at_m < length_m(standing.limbs[limb]) - kSamePlace_m)))
+            continue;
+        standing = afterCut(standing, cut);
+        made.push_back(cut);
+    }
+    return made;
+}
+
 } // namespace model::advice

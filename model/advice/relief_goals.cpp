@@ -52,12 +52,14 @@ ReliefGoals::ReliefGoals(const Garden& garden, const Tree& tree, const Foliation
 
 void ReliefGoals::ease(double share)
 {
-    most_ = wanted_;
+    double lacking = 0.0;
+    for (std::size_t limb = 0; limb < wanted_.size(); ++limb)
+        if (now_[limb])
+            lacking = std::max(lacking, *now_[limb] - *wanted_[limb]);
+    most_.assign(wanted_.size(), std::nullopt);
     for (std::size_t limb = 0; limb < most_.size(); ++limb)
-        if (now_[limb] && *now_[limb] > *wanted_[limb])
-            most_[limb] = *now_[limb] - share * (*now_[limb] - *wanted_[limb]);
-        else if (!now_[limb])
-            most_[limb].reset();
+        if (now_[limb])
+            most_[limb] = *wanted_[limb] + (1.0 - share) * lacking;
     findPlaces();
 }
 

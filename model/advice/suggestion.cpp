@@ -1,11 +1,13 @@
 #include "model/advice/suggestion.hpp"
 
 #include "model/advice/allowance.hpp"
+#include "model/advice/broken_rules.hpp"
 #include "model/advice/closest.hpp"
 #include "model/advice/crown_shape.hpp"
 #include "model/advice/cut_work.hpp"
 #include "model/advice/goal_results.hpp"
 #include "model/advice/guideline.hpp"
+#include "model/advice/headroom_goal.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/who.hpp"
@@ -54,15 +56,6 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
     if (!choice.cuts.empty())
         suggestion.notes = crownNotes(crownShape(tree, foliation), crownShape(standing, foliation),
                                       suggestion.leafShare);
-}
-
-/// The garden with so much more headroom asked for over every strip.
-Garden withSpare(const Garden& garden, double spare_m)
-{
-    Garden raised = garden;
-    for (auto& strip : raised.strips)
-        strip.headroom_m = headroom::neededHeadroom_m(strip) + spare_m;
-    return raised;
 }
 
 std::vector<Cut> cutsOf(const Suggestion& suggestion)
@@ -118,14 +111,17 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
                          : choice.found    ? Outcome::met
                                            : Outcome::notWithinGuideline;
     // For questions that ask much the same some dozens of times over: less depth for each.
-    constexpr long kNodesForEach = 200'000;
+    constexpr Effort kBrief{.nodes = 200'000, .asked = 60};
     const Guideline brief(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance), cancel,
-                          kNodesForEach);
-    if (!targets.reached())
-        suggestion.leafShareWithoutGuideline = brief.leastWithoutAny(targets);
+                          kBrief);
+    if (!targets.reached()) {
+        const auto free = brief.leastWithoutAny(targets);
+        suggestion.leafShareWithoutGuideline = free.leaf;
+        suggestion.leafBoundWithoutGuideline = free.found ? free.bound : 0.0;
+    }
     if (!choice.found) {
         suggestion.binding = brief.binding(targets);
-        return closest(brief, targets);
+        return closest(brief, targets).choice;
     }
     for (const auto& wish : agenda.wishes) {
         auto goals = agenda.must;
@@ -141,26 +137,61 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
     return choice;
 }
 
-Suggestion suggestCuts(const Patient& patient, const std::vector<Goal>& goals,
-                       const std::atomic<bool>* cancel)
+void addAllowance(const Patient& patient, Suggestion& suggestion)
 {
-    const auto& [garden, tree, foliation, species, date, around] = patient;
-    Suggestion suggestion;
-    auto allowed = allowance(tree, species, date);
+    auto allowed = allowance(patient.tree, patient.species, patient.date);
     suggestion.allowance = allowed.share;
     suggestion.allowanceReasons = std::move(allowed.reasons);
+}
+
+/// Weights, notes and who does it.
+void addCuts(const Patient& patient, const Choice& choice, Suggestion& suggestion)
+{
+    const auto& [garden, tree, foliation, species, date, around] = patient;
     suggestion.labour = whoForTree(tree);
-    const auto choice =
-        chosen(patient, agenda(patient, goals), suggestion.allowance, cancel, suggestion);
     describe(garden, tree, foliation, species, choice, suggestion);
     if (suggestion.cuts.empty())
-        return suggestion;
+        return;
     const auto calendar = calendarNotes(species, garden.place.latitude_deg, date);
     suggestion.notes.insert(suggestion.notes.end(), calendar.begin(), calendar.end());
     if (tree.protection == Protection::unknown)
         suggestion.notes.push_back(
             {Rule::protectedTree, Severity::inform, {}, std::nullopt, std::nullopt});
-    return suggestion;
+}
+
+/// What is left when the cuts are made. \param garden  without spare headroom
+void addAftermath(const Garden& garden, const Patient& patient, const std::vector<Goal>& goals,
+                  Suggestion& suggestion)
+{
+    const auto& [raised, tree, foliation, species, date, around] = patient;
+    const Tree standing = afterCuts(tree, cutsOf(suggestion));
+    suggestion.before = headroomOf(garden, tree, foliation, species);
+    suggestion.after = headroomOf(garden, standing, foliation, species);
+    suggestion.goals = goalResults(patient, goals, standing, suggestion.leafShare);
+    suggestion.shoots = growth::shootRate(tree, species, garden.place, suggestion.leafShare);
+    suggestion.regrowth =
+        growth::regrowth(garden, load::sagUnder(standing, foliation, species, load::kHeaviest).tree,
+                         species, suggestion.shoots, date);
+}
+
+std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim)
+{
+    auto goals = tree.goals;
+    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
+    return goals;
+}
+
+bool reachesAll(const Suggestion& suggestion)
+{
+    return std::ranges::all_of(suggestion.after,
+                               [&](const auto& strip) {
+                                   const auto height = strip.worstHeight_m();
+                                   return !height ||
+                                          *height >= strip.needed_m + suggestion.spare_m - 1e-4;
+                               }) &&
+           std::ranges::none_of(suggestion.goals, [](const GoalResult& goal) {
+               return goal.state == GoalResult::State::missed;
+           });
 }
 
 } // namespace
@@ -171,19 +202,34 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
 {
     const Garden raised = withSpare(garden, aim.spare_m);
     const Patient patient{raised, tree, foliation, species, date, aim.around};
-    auto goals = tree.goals;
-    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
-    auto suggestion = suggestCuts(patient, goals, cancel);
-    const Tree standing = afterCuts(tree, cutsOf(suggestion));
+    const auto goals = goalsOf(tree, aim);
+    Suggestion suggestion;
     suggestion.spare_m = aim.spare_m;
-    // Against the need, without spare.
-    suggestion.before = headroomOf(garden, tree, foliation, species);
-    suggestion.after = headroomOf(garden, standing, foliation, species);
-    suggestion.goals = goalResults(patient, goals, standing, suggestion.leafShare);
-    suggestion.shoots = growth::shootRate(tree, species, garden.place, suggestion.leafShare);
-    suggestion.regrowth =
-        growth::regrowth(garden, load::sagUnder(standing, foliation, species, load::kHeaviest).tree,
-                         species, suggestion.shoots, date);
+    addAllowance(patient, suggestion);
+    const auto choice =
+        chosen(patient, agenda(patient, goals), suggestion.allowance, cancel, suggestion);
+    addCuts(patient, choice, suggestion);
+    addAftermath(garden, patient, goals, suggestion);
+    return suggestion;
+}
+
+Suggestion judge(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                 const Species& species, std::chrono::year_month_day date,
+                 const std::vector<Cut>& cuts, const Aim& aim)
+{
+    const Garden raised = withSpare(garden, aim.spare_m);
+    const Patient patient{raised, tree, foliation, species, date, aim.around};
+    Suggestion suggestion;
+    suggestion.spare_m = aim.spare_m;
+    addAllowance(patient, suggestion);
+    Choice choice;
+    choice.cuts = madeInTurn(tree, cuts);
+    suggestion.binding = brokenRules(tree, foliation, suggestion.allowance, choice.cuts);
+    addCuts(patient, choice, suggestion);
+    addAftermath(garden, patient, goalsOf(tree, aim), suggestion);
+    suggestion.outcome = suggestion.binding.empty() && reachesAll(suggestion)
+                             ? Outcome::met
+                             : Outcome::notWithinGuideline;
     return suggestion;
 }
 

@@ -74,6 +74,7 @@ struct Suggestion {
     std::vector<headroom::StripHeadroom> after;
     std::vector<Finding> binding;       ///< notWithinGuideline: the rules that stand in the way
     double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
+    double leafBoundWithoutGuideline{}; ///< nothing that meets the goals takes less; 0: not known
     bool proven{};                      ///< the search was exhausted: no smaller set exists
     long nodes{};                       ///< search nodes visited
     Labour labour;                      ///< for the whole job
@@ -93,5 +94,12 @@ struct Suggestion {
 [[nodiscard]] Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                                  const Species& species, std::chrono::year_month_day date,
                                  const Aim& aim = {}, const std::atomic<bool>* cancel = nullptr);
+
+/// What cuts that somebody else chose come to, described as suggest() describes its own; those that
+/// can't be made one after another are left out. `binding` are the rules they break; `outcome` is
+/// `met` if they break none and reach everything, which `after` and `goals` tell.
+[[nodiscard]] Suggestion judge(const Garden& garden, const Tree& tree, const Foliation& foliation,
+                               const Species& species, std::chrono::year_month_day date,
+                               const std::vector<Cut>& cuts, const Aim& aim = {});
 
 } // namespace model::advice

@@ -231,8 +231,8 @@ TEST(Goals, ReliefTakesTheLeastLeafOfAllSetsOfCuts)
 {
     std::mt19937 random(11);
     int found = 0;
-    expectLeast(random, {{GoalKind::relief, Want::must, "", 0.6, {}, {}}}, 20, found);
-    EXPECT_GT(found, 5);
+    expectLeast(random, {{GoalKind::relief, Want::must, "", 0.6, {}, {}}}, 5, found);
+    EXPECT_GT(found, 1);
 }
 
 TEST(Goals, LightTakesTheLeastLeafOfAllSetsOfCuts)

@@ -46,8 +46,11 @@ Species anySpecies()
 std::vector<Hold> holdsOf(const Garden& garden)
 {
     const auto species = anySpecies();
-    return holds(garden, garden.trees[0], foliate(garden.trees[0], species), species,
-                 2026y / 6 / 1);
+    const auto& tree = garden.trees[0];
+    const auto foliation = foliate(tree, species);
+    constexpr auto kDay = 2026y / 6 / 1;
+    return holds(garden, tree, foliation, species, kDay, {},
+                 suggest(garden, tree, foliation, species, kDay));
 }
 
 // Law: who cuts higher takes more and holds longer.
