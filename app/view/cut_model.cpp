@@ -41,6 +41,8 @@ QVariant CutModel::data(const QModelIndex& index, int role) const
         return line.limb;
     case ToneRole:
         return QVariant::fromValue(line.tone);
+    case Removes:
+        return line.removes;
     default:
         return {};
     }
@@ -50,7 +52,8 @@ QHash<int, QByteArray> CutModel::roleNames() const
 {
     return {{Number, "number"},     {Kind, "kind"},     {Instruction, "instruction"},
             {Measures, "measures"}, {Who, "who"},       {Reasons, "reasons"},
-            {Notes, "notes"},       {LimbId, "limbId"}, {ToneRole, "tone"}};
+            {Notes, "notes"},       {LimbId, "limbId"}, {ToneRole, "tone"},
+            {Removes, "removes"}};
 }
 
 } // namespace app

@@ -20,6 +20,7 @@ struct CutLine {
     QStringList notes;   ///< rules it touches
     QString limb;        ///< id
     Tone::Value tone{Tone::Plain};
+    bool removes{}; ///< the whole limb goes
     friend bool operator==(const CutLine&, const CutLine&) = default;
 };
 
@@ -40,6 +41,7 @@ public:
         Notes,
         LimbId,
         ToneRole,
+        Removes,
     };
 
     using QAbstractListModel::QAbstractListModel;

@@ -158,12 +158,14 @@ SideScene SideViewModel::scene() const
     const auto* full = workspace_.treeAssessment();
     const bool after = workspace_.showsAfter() && workspace_.treeAfter();
     const auto* headroom = workspace_.quick() ? &workspace_.quick()->headroom : nullptr;
-    if (after && full)
+    if (after && workspace_.trial())
+        headroom = &workspace_.trial()->judged.after;
+    else if (after && full)
         headroom = &full->suggestion.after;
     return sideScene({workspace_.garden(), *tree, after ? *workspace_.treeAfter() : *tree, frame_,
                       canvas_, workspace_.units(),
                       [this](const std::string& limb) { return shade(limb); }, headroom,
-                      full ? &full->suggestion.cuts : nullptr, workspace_.limbId(), leafShare()});
+                      workspace_.shownCuts(), workspace_.limbId(), leafShare()});
 }
 
 void SideViewModel::resize(double width, double height)
@@ -254,6 +256,16 @@ void SideViewModel::chooseLimbAt(double x, double y)
     const auto held = model::sketch::grip(*tree, frame_.toPlace({x, y}, 0.0), frame_.look(),
                                           kReach / frame_.pixelsPerMetre);
     workspace_.chooseLimb(held ? tree->limbs[held->limb].id : std::string());
+    if (held && isSawing_ && !workspace_.showsAfter())
+        emit sawn(QString::fromStdString(tree->limbs[held->limb].id), held->at_m);
+}
+
+void SideViewModel::setSawing(bool sawing)
+{
+    if (sawing == isSawing_)
+        return;
+    isSawing_ = sawing;
+    emit sawingChanged();
 }
 
 void SideViewModel::grab(const QString& limb, int station)

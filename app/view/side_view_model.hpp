@@ -30,6 +30,7 @@ class SideViewModel final : public QObject {
     Q_PROPERTY(bool showsAfter READ showsAfter WRITE setShowsAfter NOTIFY sceneChanged FINAL)
     Q_PROPERTY(bool isFitted READ isFitted NOTIFY sceneChanged FINAL)
     Q_PROPERTY(bool hasAfter READ hasAfter NOTIFY sceneChanged FINAL)
+    Q_PROPERTY(bool isSawing READ isSawing WRITE setSawing NOTIFY sawingChanged FINAL)
     Q_PROPERTY(QStringList loadWords READ loadWords CONSTANT FINAL)
     Q_PROPERTY(QStringList loadRanges READ loadRanges CONSTANT FINAL)
     Q_PROPERTY(QString loadSummary READ loadSummary CONSTANT FINAL)
@@ -55,6 +56,9 @@ public:
     [[nodiscard]] bool showsAfter() const { return workspace_.showsAfter(); }
     void setShowsAfter(bool after) { workspace_.setShowsAfter(after); }
     [[nodiscard]] bool hasAfter() const { return workspace_.treeAfter().has_value(); }
+    /// A press on the drawing is a saw that tries a cut.
+    [[nodiscard]] bool isSawing() const { return isSawing_; }
+    void setSawing(bool sawing);
     [[nodiscard]] QStringList loadWords() const;
     [[nodiscard]] QStringList loadRanges() const;
     [[nodiscard]] QString loadSummary() const; ///< the legend in a sentence
@@ -73,7 +77,7 @@ public:
     Q_INVOKABLE void fit();
     Q_INVOKABLE void resize(double width, double height);
     Q_INVOKABLE void chooseLimb(const QString& limb);
-    /// Chooses the limb drawn at a point, or none.
+    /// Chooses the limb drawn at a point, or none. While sawing: says where on it the saw is.
     Q_INVOKABLE void chooseLimbAt(double x, double y);
 
     Q_INVOKABLE void grab(const QString& limb, int station);
@@ -102,6 +106,8 @@ signals:
     void sceneChanged();
     void limbChanged();
     void strokeChanged();
+    void sawingChanged();
+    void sawn(const QString& limb, double at_m);
     void limbGrown(const QString& limb, int station); ///< its end wants the keyboard's focus
 
 private:
@@ -120,6 +126,7 @@ private:
     std::string fittedTree_;
     bool moved_{}; ///< zoomed or panned by hand
     bool kept_{};  ///< held by hold()
+    bool isSawing_{};
 
     struct Held {
         std::string limb;

@@ -1,5 +1,6 @@
 #include "app/view/work_view_model.hpp"
 
+#include "app/view/cut_lines.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_list.hpp"
@@ -14,20 +15,6 @@ namespace app {
 namespace {
 
 using model::advice::Outcome;
-using model::advice::Who;
-
-Tone::Value toneOf(Who who)
-{
-    switch (who) {
-    case Who::oneself:
-        return Tone::Plain;
-    case Who::withHelper:
-        return Tone::Mind;
-    case Who::arborist:
-        break;
-    }
-    return Tone::Grave;
-}
 
 /// What the sentences about the newest full assessment need; null pointers: there is none.
 struct Assessed {
@@ -51,7 +38,7 @@ struct Assessed {
 } // namespace
 
 WorkViewModel::WorkViewModel(Workspace& workspace, QObject* parent)
-    : QObject(parent), workspace_(workspace)
+    : QObject(parent), workspace_(workspace), goals_(workspace), trial_(workspace)
 {
     connect(&workspace_, &Workspace::fullChanged, this, &WorkViewModel::refresh);
 }
@@ -61,13 +48,7 @@ void WorkViewModel::refresh()
     std::vector<CutLine> lines;
     const Assessed assessed(workspace_);
     if (assessed.isThere()) {
-        const auto wording = assessed.wording(workspace_.units());
-        for (const auto& planned : assessed.full->suggestion.cuts)
-            lines.push_back({capitalised(cutKindWords(planned.cut.kind)),
-                             instruction(planned, wording), measures(planned, wording),
-                             whoWords(planned.labour.who), reasons(planned.labour, wording),
-                             workLines(planned, wording) + sentences(planned.notes, wording),
-                             QString::fromStdString(planned.cut.limb), toneOf(planned.labour.who)});
+        lines = cutLines(assessed.full->suggestion, assessed.wording(workspace_.units()));
     }
     cuts_.show(std::move(lines));
     emit changed();

@@ -1,6 +1,8 @@
 #pragma once
 
 #include "app/view/cut_model.hpp"
+#include "app/view/goals_view_model.hpp"
+#include "app/view/trial_view_model.hpp"
 #include "app/view/workspace.hpp"
 
 #include <QObject>
@@ -18,6 +20,8 @@ class WorkViewModel final : public QObject {
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
     Q_PROPERTY(app::Tone::Value outcomeTone READ outcomeTone NOTIFY changed FINAL)
     Q_PROPERTY(app::CutModel* cuts READ cuts CONSTANT FINAL)
+    Q_PROPERTY(app::GoalsViewModel* goals READ goals CONSTANT FINAL)
+    Q_PROPERTY(app::TrialViewModel* trial READ trial CONSTANT FINAL)
     Q_PROPERTY(double leafShare READ leafShare NOTIFY changed FINAL)
     Q_PROPERTY(double allowance READ allowance NOTIFY changed FINAL)
     Q_PROPERTY(QString leafText READ leafText NOTIFY changed FINAL)
@@ -43,6 +47,8 @@ public:
     [[nodiscard]] QString outcome() const;
     [[nodiscard]] Tone::Value outcomeTone() const;
     [[nodiscard]] CutModel* cuts() { return &cuts_; }
+    [[nodiscard]] GoalsViewModel* goals() { return &goals_; }
+    [[nodiscard]] TrialViewModel* trial() { return &trial_; }
     [[nodiscard]] double leafShare() const; ///< 0 .. 1, all cuts together
     [[nodiscard]] double allowance() const; ///< 0 .. 1, what may go now
     [[nodiscard]] QString leafText() const;
@@ -75,6 +81,8 @@ private:
 
     Workspace& workspace_;
     CutModel cuts_;
+    GoalsViewModel goals_;
+    TrialViewModel trial_;
 };
 
 } // namespace app

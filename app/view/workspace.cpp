@@ -167,8 +167,25 @@ const model::load::LimbLoad* Workspace::load(const std::string& limb) const
 
 const model::load::LimbLoad* Workspace::loadAfter(const std::string& limb) const
 {
+    if (trial_)
+        return findLoad(trial_->loadAfter, trial_->standing, limb);
     const auto* full = treeAssessment();
     return full && treeAfter_ ? findLoad(full->loadAfter, *treeAfter_, limb) : nullptr;
+}
+
+const std::vector<model::advice::PlannedCut>* Workspace::shownCuts() const
+{
+    if (trial_)
+        return &trial_->judged.cuts;
+    const auto* full = treeAssessment();
+    return full ? &full->suggestion.cuts : nullptr;
+}
+
+void Workspace::setTrial(std::shared_ptr<const model::Trial> trial)
+{
+    trial_ = std::move(trial);
+    trialTree_ = trial_ ? std::optional(trial_->standing) : std::nullopt;
+    emit fullChanged();
 }
 
 bool Workspace::changeTree(const QString& name, model::Tree after, int gesture)
@@ -220,6 +237,8 @@ void Workspace::forget()
     shadow_.reset();
     full_.reset();
     treeAfter_.reset();
+    trial_.reset();
+    trialTree_.reset();
     showsAfter_ = false;
     emit limbChosen();
     emit showsAfterChanged();

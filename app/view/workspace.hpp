@@ -3,6 +3,7 @@
 #include "app/assess/assessor.hpp"
 #include "app/document/document.hpp"
 #include "app/format/units.hpp"
+#include "model/assessment/trial.hpp"
 
 #include <QObject>
 
@@ -67,8 +68,18 @@ public:
     [[nodiscard]] const model::load::LimbLoad* load(const std::string& limb) const;
     /// The same after the suggested cuts; null: not known, or the limb is gone.
     [[nodiscard]] const model::load::LimbLoad* loadAfter(const std::string& limb) const;
-    /// The chosen tree after the suggested cuts; blank: not known, or nothing to cut.
-    [[nodiscard]] const std::optional<model::Tree>& treeAfter() const { return treeAfter_; }
+    /// The chosen tree after the suggested cuts, or after those that are tried out while any are;
+    /// blank: not known, or nothing to cut.
+    [[nodiscard]] const std::optional<model::Tree>& treeAfter() const
+    {
+        return trial_ ? trialTree_ : treeAfter_;
+    }
+    /// The cuts that treeAfter() has: those tried out, else those suggested; null: not known.
+    [[nodiscard]] const std::vector<model::advice::PlannedCut>* shownCuts() const;
+
+    /// What is tried out on the chosen tree as it stands; null: nothing.
+    [[nodiscard]] const model::Trial* trial() const { return trial_.get(); }
+    void setTrial(std::shared_ptr<const model::Trial> trial);
 
     /// Replaces the chosen tree as one named step; a refusal becomes problem().
     /// \returns false if it was refused
@@ -119,6 +130,8 @@ private:
     std::shared_ptr<const model::Assessment> full_;
     Ask fullAsk_;
     std::optional<model::Tree> treeAfter_;
+    std::shared_ptr<const model::Trial> trial_;
+    std::optional<model::Tree> trialTree_;
     Assessor assessor_; ///< last, so that its thread ends first
 };
 

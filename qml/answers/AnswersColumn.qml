@@ -66,6 +66,14 @@ ScrollView {
             Layout.fillWidth: true
             light: root.light
         }
+        TrialCard {
+            Layout.fillWidth: true
+            trial: root.work.trial
+        }
+        GoalsCard {
+            Layout.fillWidth: true
+            goals: root.work.goals
+        }
         WorkCard {
             Layout.fillWidth: true
             work: root.work

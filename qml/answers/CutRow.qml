@@ -17,8 +17,12 @@ AbstractButton {
     required property list<string> notes
     required property string limbId
     required property int tone
+    required property bool removes
 
     signal chosen(string id)
+    /// The gardener would rather leave this limb, or take it whatever else is done.
+    signal leaveAsked(string id)
+    signal takeAsked(string id)
 
     Layout.fillWidth: true
     padding: 7
@@ -68,6 +72,27 @@ AbstractButton {
                 text: root.who
                 color: Theme.toneInk(root.tone)
                 font.weight: Font.DemiBold
+            }
+            RowLayout {
+                spacing: Theme.gap
+
+                PlainButton {
+                    objectName: "leave-" + root.limbId
+                    text: qsTr("Leave it")
+                    font.pixelSize: Theme.small
+                    implicitHeight: 28
+                    Accessible.name: qsTr("Leave this limb, and find other cuts")
+                    onClicked: root.leaveAsked(root.limbId)
+                }
+                PlainButton {
+                    objectName: "take-" + root.limbId
+                    visible: root.removes
+                    text: qsTr("Take it anyway")
+                    font.pixelSize: Theme.small
+                    implicitHeight: 28
+                    Accessible.name: qsTr("Take this limb whatever else is cut")
+                    onClicked: root.takeAsked(root.limbId)
+                }
             }
             Repeater {
                 model: root.notes

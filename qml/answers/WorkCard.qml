@@ -33,7 +33,11 @@ Card {
     }
     Repeater {
         model: root.work.cuts
-        CutRow { onChosen: (id) => root.work.choose(id) }
+        CutRow {
+            onChosen: (id) => root.work.choose(id)
+            onLeaveAsked: (id) => root.work.goals.keep(id)
+            onTakeAsked: (id) => root.work.goals.lose(id)
+        }
     }
     Repeater {
         model: root.work.notes

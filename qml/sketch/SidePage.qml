@@ -41,6 +41,15 @@ ColumnLayout {
             enabled: !root.side.showsAfter
             Accessible.description: qsTr("Draw one stroke from the limb it grows from. With the keyboard: Insert on a handle.")
         }
+        PlainButton {
+            objectName: "sawButton"
+            text: qsTr("Try a cut")
+            checkable: true
+            checked: root.side.isSawing
+            enabled: !root.side.showsAfter
+            Accessible.description: qsTr("Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.")
+            onToggled: root.side.isSawing = checked
+        }
         Item { implicitWidth: Theme.gap }
         PlainButton {
             objectName: "nowButton"

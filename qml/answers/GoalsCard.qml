@@ -1,0 +1,125 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// What the gardener wants of the tree besides headroom: each goal with what became of it, and a
+/// line to add one.
+Card {
+    id: root
+
+    required property GoalsViewModel goals
+
+    objectName: "goalsCard"
+    question: qsTr("What else do I want of it?")
+    headline: goalList.count > 0 ? "" : qsTr("Nothing beyond headroom over every strip.")
+    tone: Tone.Plain
+    visible: root.goals.hasTree
+
+    readonly property list<string> kinds: [
+        qsTr("Relieve the limbs"), qsTr("Give sun"), qsTr("Spare the leaf")]
+
+    function add() {
+        const done = kind.currentText === root.kinds[0] ? root.goals.relieve(amount.text)
+                   : kind.currentText === root.kinds[1] ? root.goals.light(planting.currentIndex, amount.text)
+                   : root.goals.takeAtMost(amount.text)
+        if (done)
+            amount.text = ""
+    }
+
+    Repeater {
+        id: goalList
+        model: root.goals.goals
+
+        RowLayout {
+            id: row
+
+            required property int index
+            required property string subject
+            required property string figure
+            required property string sentence
+            required property int tone
+
+            Layout.fillWidth: true
+            spacing: Theme.gap
+
+            ColumnLayout {
+                Layout.fillWidth: true
+                spacing: 1
+
+                Text {
+                    Layout.fillWidth: true
+                    text: row.figure.length > 0 ? row.subject + ": " + row.figure : row.subject
+                    font.pixelSize: Theme.body
+                    color: Theme.toneInk(row.tone)
+                    wrapMode: Text.WordWrap
+                    Accessible.description: row.sentence
+                }
+                Note { text: row.sentence !== row.subject ? row.sentence : "" }
+            }
+            PlainButton {
+                objectName: "dropGoal" + row.index
+                Layout.alignment: Qt.AlignTop
+                text: qsTr("Drop")
+                Accessible.name: qsTr("Drop the goal: %1").arg(row.subject)
+                onClicked: root.goals.remove(row.index)
+            }
+        }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+        spacing: Theme.gap
+
+        Choice {
+            id: kind
+            objectName: "goalKind"
+            Layout.fillWidth: true
+            label: qsTr("What to ask for")
+            model: root.goals.plantings.length > 0 ? root.kinds : [root.kinds[0], root.kinds[2]]
+        }
+        Choice {
+            id: planting
+            objectName: "goalPlanting"
+            Layout.preferredWidth: 120
+            visible: kind.currentText === root.kinds[1]
+            label: qsTr("Planting")
+            model: root.goals.plantings
+        }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.gap
+
+        TextField {
+            id: amount
+            objectName: "goalAmount"
+            Layout.fillWidth: true
+            implicitHeight: Theme.control
+            placeholderText: kind.currentText === root.kinds[0] ? qsTr("to such as 80 %")
+                           : kind.currentText === root.kinds[1] ? qsTr("hours a day, such as 4")
+                           : qsTr("at most, such as 15 %")
+            placeholderTextColor: Theme.softInk
+            font.pixelSize: Theme.body
+            color: Theme.ink
+            selectByMouse: true
+            maximumLength: 20
+            Accessible.name: qsTr("How much: %1").arg(placeholderText)
+            background: Rectangle {
+                radius: Theme.radius
+                color: Theme.field
+                border.color: Theme.edge
+
+                FocusRing { around: amount }
+            }
+            onAccepted: root.add()
+        }
+        PlainButton {
+            objectName: "addGoal"
+            text: qsTr("Ask for it")
+            onClicked: root.add()
+        }
+    }
+}
