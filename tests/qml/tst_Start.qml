@@ -110,8 +110,8 @@ TestCase {
         addTree()
         mouseClick(child("drawPlanButton"))
         verify(pages.planEditor.editing)
-        mouseClick(child("planTool0"))
         const plan = largePlan()
+        mouseClick(child("planTool0"))
         mousePress(plan, 100, 120)
         mouseMove(plan, 200, 140)
         mouseMove(plan, 300, 170)
@@ -151,8 +151,8 @@ TestCase {
     function test_06_cornersAreClickedOneByOne() {
         startGarden()
         pages.planEditor.editing = true
-        mouseClick(child("planTool2"))
         const plan = largePlan()
+        mouseClick(child("planTool2"))
         mouseClick(plan, 100, 100)
         mouseClick(plan, 200, 100)
         mouseClick(plan, 200, 180)
