@@ -14,8 +14,19 @@ ScrollView {
     required property LightViewModel light
     required property DayViewModel day
 
+    /// Cuts that are tried out: with the first, what comes of it is brought into sight.
+    readonly property int tried: work.trial.count
+    property bool showsTrial: false
+
     contentWidth: availableWidth
     clip: true
+
+    onTriedChanged: {
+        if (root.tried > 0 && !root.showsTrial)
+            (root.contentItem as Flickable).contentY =
+                Math.max(0, Math.min(trialCard.y, root.contentHeight - root.height))
+        root.showsTrial = root.tried > 0
+    }
 
     ColumnLayout {
         width: root.availableWidth
@@ -67,6 +78,7 @@ ScrollView {
             light: root.light
         }
         TrialCard {
+            id: trialCard
             Layout.fillWidth: true
             trial: root.work.trial
         }

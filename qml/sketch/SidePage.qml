@@ -39,16 +39,19 @@ ColumnLayout {
             text: qsTr("Draw a limb")
             checkable: true
             enabled: !root.side.showsAfter
+            onToggled: root.side.isSawing = false
             Accessible.description: qsTr("Draw one stroke from the limb it grows from. With the keyboard: Insert on a handle.")
         }
         PlainButton {
             objectName: "sawButton"
             text: qsTr("Try a cut")
-            checkable: true
             checked: root.side.isSawing
             enabled: !root.side.showsAfter
             Accessible.description: qsTr("Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.")
-            onToggled: root.side.isSawing = checked
+            onClicked: {
+                root.side.isSawing = !root.side.isSawing
+                drawButton.checked = false
+            }
         }
         Item { implicitWidth: Theme.gap }
         PlainButton {
@@ -105,7 +108,7 @@ ColumnLayout {
             id: air
             anchors.fill: parent
             preventStealing: true
-            cursorShape: root.drawTool ? Qt.CrossCursor : Qt.ArrowCursor
+            cursorShape: root.drawTool || root.side.isSawing ? Qt.CrossCursor : Qt.ArrowCursor
             property point last
             property bool panned: false
 
@@ -186,7 +189,7 @@ ColumnLayout {
 
             LimbHandle {
                 side: root.side
-                enabled: !root.drawTool
+                enabled: !root.drawTool && !root.side.isSawing
             }
         }
         Repeater {
@@ -194,7 +197,7 @@ ColumnLayout {
 
             ShapeHandle {
                 shape: root.shape
-                enabled: !root.drawTool
+                enabled: !root.drawTool && !root.side.isSawing
             }
         }
         Connections {

@@ -261,6 +261,36 @@ TestCase {
         compare(seen, 5)
     }
 
+    function test_16_aPressWithTheSawTriesACutAndChangesNothing() {
+        mouseClick(child("sawButton"))
+        verify(pages.side.isSawing)
+        const foot = drawn("bough", 0)
+        mouseClick(window.contentItem, foot.x + 4, foot.y)
+        tryCompare(pages.work.trial, "count", 1)
+        tryCompare(pages.work.trial, "isBusy", false, 10000)
+        tryVerify(() => pages.work.trial.headline.length > 0)
+        compare(child("trialCard").headline, pages.work.trial.headline)
+        verify(!pages.garden.isDirty)
+        compare(pages.limbCount(), 2)
+        mouseClick(child("sawButton"))
+        verify(!pages.side.isSawing)
+        child("clearTrial").clicked()
+        tryCompare(pages.work.trial, "count", 0)
+    }
+
+    function test_17_aSuggestedCutThatIsLeftIsNotSuggestedAgain() {
+        const cuts = pages.work.cuts
+        verify(cuts.rowCount() > 0)
+        pages.work.goals.keep("bough")
+        settle()
+        verify(pages.garden.isDirty)
+        compare(pages.garden.undoName, "leave a limb")
+        compare(findChild(window.contentItem, "leave-bough"), null)
+        child("dropGoal0").clicked()
+        settle()
+        verify(findChild(window.contentItem, "leave-bough"))
+    }
+
     function test_90_theWorkComesOnPaperByKeysAlone() {
         keyClick(Qt.Key_P, Qt.ControlModifier)
         tryVerify(() => pages.paper.pageCount > 1, 60000)
