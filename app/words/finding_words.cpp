@@ -149,6 +149,14 @@ QString shapeSentence(const Parts& p)
         return Words::tr("The stem would be cut where no side branch can take over: that is "
                          "topping, which starves the tree and lets rot in.");
     case Rule::lateralThird:
+        if (f.severity == model::advice::Severity::block)
+            return f.found.value_or(0.0) <= 0.0
+                       ? Words::tr(
+                             "No side branch grows where %1 would be cut: that leaves a stub.")
+                             .arg(p.who())
+                       : Words::tr("The side branch that would take over from %1 is only %2 as "
+                                   "thick as the cut; a third is the least.")
+                             .arg(p.who(), p.share(f.found));
         return Words::tr("%1 takes over and is %2 as thick as the cut; a half or more would be "
                          "better.")
             .arg(p.who(), p.share(f.found));

@@ -23,6 +23,7 @@ TestCase {
         light: pages.light
         diary: pages.diary
         day: pages.day
+        paper: pages.paper
         newGarden: pages.newGarden
         addTree: pages.addTree
         planEditor: pages.planEditor

@@ -66,7 +66,9 @@ def save(screen):
     screen.click_at(836, 633)
 
     def file():
-        return next((screen.home / "Documents").glob("Plot*"), None)
+        saved = [path for path in (screen.home / "Documents").glob("Plot*")
+                 if path.suffix in (".underbough", ".json") and path.stat().st_size > 0]
+        return saved[0] if saved else None
     return screen.wait(file, "the saved garden")
 
 
