@@ -25,8 +25,8 @@ struct Stages {
 /// On each day the least cuts that would reach every goal, were it not for the rules that count by
 /// the season, are looked for, and made as far as those rules let this visit go, the largest first;
 /// the next comes in the first good month for the species that is a year or more later, when the
-/// shoots have grown as the middle tree's do and what the visits before took no longer counts (A14).
-/// Empty if no cuts reach the goals without breaking a rule that no waiting heals.
+/// shoots have grown as the middle tree's do and what the visits before took no longer counts
+/// (A14). Empty if no cuts reach the goals without breaking a rule that no waiting heals.
 ///
 /// \param first   what suggest() said of the same tree, day and aim
 /// \param cancel  looked at between search nodes

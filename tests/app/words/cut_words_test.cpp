@@ -33,9 +33,10 @@ TEST(CutWords, SayWhereALimbComesOff)
     EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
               "Take off “West limb” where it grows from “Stem”, 2 m above the ground, just outside "
               "the branch collar.");
-    EXPECT_EQ(shown(measures(cut, Told("en_US").wording)),
-              "Wound 4.7 in across; what comes off is 10 ft 6 in long and weighs about 47 lb; 8.3 % of "
-              "the leaf.");
+    EXPECT_EQ(
+        shown(measures(cut, Told("en_US").wording)),
+        "Wound 4.7 in across; what comes off is 10 ft 6 in long and weighs about 47 lb; 8.3 % of "
+        "the leaf.");
 }
 
 TEST(CutWords, SayWhichSideBranchTakesOver)

@@ -30,8 +30,8 @@ Species plainSpecies()
     return {};
 }
 
-// Worked by hand: half of the leaves are down on day 316 of the year at 51.5 N by the sea (light.md,
-// L14): 11 November 2024, 12 November 2025.
+// Worked by hand: half of the leaves are down on day 316 of the year at 51.5 N by the sea
+// (light.md, L14): 11 November 2024, 12 November 2025.
 TEST(GrowingYear, RunsFromLeafFallToLeafFall)
 {
     const auto year = growingYear({}, kEngland, 2025y / 7 / 1);
