@@ -33,7 +33,7 @@ ApplicationWindow {
     width: 1440
     height: 920
     minimumWidth: 1100
-    minimumHeight: 680
+    minimumHeight: 700
     title: window.garden.title
     color: Theme.window
     font.pixelSize: Theme.body
@@ -230,8 +230,8 @@ ApplicationWindow {
             }
             AnswersColumn {
                 visible: !window.showsDiary && window.garden.trees.length > 0
-                Layout.preferredWidth: 400
-                Layout.maximumWidth: 400
+                Layout.preferredWidth: window.width < 1300 ? 340 : 400
+                Layout.maximumWidth: Layout.preferredWidth
                 Layout.fillHeight: true
                 answers: window.answers
                 work: window.work

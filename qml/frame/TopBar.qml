@@ -23,31 +23,40 @@ Rectangle {
     signal paperWanted
     signal darkWanted(bool dark)
 
+    /// Less air round the words, so that a small laptop's window holds all of them.
+    readonly property bool tight: width < 1400
+
     implicitHeight: 60
     color: Theme.panel
 
+    component BarButton: PlainButton {
+        leftPadding: root.tight ? 7 : 14
+        rightPadding: leftPadding
+        font.pixelSize: root.tight ? Theme.small + 1 : Theme.body
+    }
+
     RowLayout {
         anchors { fill: parent; leftMargin: Theme.margin; rightMargin: Theme.margin }
-        spacing: Theme.gap
+        spacing: root.tight ? 5 : Theme.gap
 
-        PlainButton {
+        BarButton {
             objectName: "newButton"
             text: qsTr("New\u2026")
             Accessible.description: qsTr("Start a garden of your own")
             onClicked: root.newWanted()
         }
-        PlainButton {
+        BarButton {
             objectName: "openButton"
             text: qsTr("Open\u2026")
             onClicked: root.openWanted()
         }
-        PlainButton {
+        BarButton {
             objectName: "saveButton"
             text: qsTr("Save")
             enabled: root.garden.isDirty || !root.garden.hasFile
             onClicked: root.saveWanted()
         }
-        PlainButton {
+        BarButton {
             objectName: "saveAsButton"
             text: qsTr("Save as\u2026")
             onClicked: root.saveAsWanted()
@@ -59,7 +68,7 @@ Rectangle {
             font.pixelSize: Theme.small
             color: Theme.softInk
         }
-        PlainButton {
+        BarButton {
             objectName: "paperButton"
             text: qsTr("Print\u2026")
             onClicked: root.paperWanted()
@@ -71,14 +80,14 @@ Rectangle {
             visible: root.garden.examples.length > 0
             currentIndex: -1
             displayText: qsTr("Examples")
-            Layout.preferredWidth: 120
+            Layout.preferredWidth: root.tight ? 104 : 120
             onActivated: (index) => root.exampleWanted(index)
         }
         Rectangle {
             implicitWidth: 1
             Layout.preferredHeight: 30
-            Layout.leftMargin: Theme.gap
-            Layout.rightMargin: Theme.gap
+            Layout.leftMargin: root.tight ? 0 : Theme.gap
+            Layout.rightMargin: root.tight ? 0 : Theme.gap
             color: Theme.edge
         }
         Choice {
@@ -86,10 +95,10 @@ Rectangle {
             label: qsTr("Tree")
             model: root.garden.trees
             currentIndex: root.garden.treeIndex
-            Layout.preferredWidth: 200
+            Layout.preferredWidth: root.tight ? 150 : 200
             onActivated: (index) => root.garden.chooseTree(index)
         }
-        PlainButton {
+        BarButton {
             objectName: "diaryButton"
             text: qsTr("Diary")
             checkable: true
@@ -97,14 +106,14 @@ Rectangle {
             Accessible.description: checked ? qsTr("The diary is shown") : qsTr("The drawings are shown")
             onToggled: root.diaryWanted(checked)
         }
-        PlainButton {
+        BarButton {
             objectName: "treeFactsButton"
             text: qsTr("About it\u2026")
             Accessible.description: qsTr("Name, vigour, protection, signs seen, and taking the tree away")
             enabled: root.garden.trees.length > 0
             onClicked: root.factsWanted()
         }
-        PlainButton {
+        BarButton {
             objectName: "addTreeButton"
             text: qsTr("Add a tree\u2026")
             onClicked: root.treeWanted()
@@ -115,28 +124,29 @@ Rectangle {
             font.pixelSize: Theme.body
             color: Theme.softInk
             elide: Text.ElideRight
+            opacity: truncated ? 0 : 1 // half a name tells nothing
         }
-        PlainButton {
+        BarButton {
             objectName: "undoButton"
             text: root.garden.canUndo ? qsTr("Undo: %1").arg(root.garden.undoName) : qsTr("Undo")
             enabled: root.garden.canUndo
             Layout.fillWidth: true
-            Layout.minimumWidth: 64
+            Layout.minimumWidth: root.tight ? 48 : 64
             Layout.preferredWidth: implicitWidth
             Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.undo()
         }
-        PlainButton {
+        BarButton {
             objectName: "redoButton"
             text: root.garden.canRedo ? qsTr("Redo: %1").arg(root.garden.redoName) : qsTr("Redo")
             enabled: root.garden.canRedo
             Layout.fillWidth: true
-            Layout.minimumWidth: 64
+            Layout.minimumWidth: root.tight ? 48 : 64
             Layout.preferredWidth: implicitWidth
             Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.redo()
         }
-        PlainButton {
+        BarButton {
             objectName: "lightButton"
             text: Theme.dark ? qsTr("Light") : qsTr("Dark")
             Accessible.name: Theme.dark ? qsTr("Light colours") : qsTr("Dark colours")

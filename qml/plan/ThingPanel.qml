@@ -27,6 +27,12 @@ ColumnLayout {
         enabled: root.editor.things.length > 0
         onActivated: (index) => root.editor.choose(index)
     }
+    Note {
+        visible: !root.thing.any
+        text: root.editor.things.length > 0
+              ? qsTr("Choose a thing here or click it on the plan: its name, its sizes and its place stand here then, to be typed. Drag it by its middle or a corner.")
+              : qsTr("What you draw stands here: its name, its sizes and its place, to be typed.")
+    }
     Fact {
         objectName: "thingName"
         visible: root.thing.any

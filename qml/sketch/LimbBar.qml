@@ -17,7 +17,7 @@ RowLayout {
     TextField {
         id: nameField
         objectName: "limbName"
-        Layout.preferredWidth: 190
+        Layout.preferredWidth: root.width < 700 ? 130 : 190
         implicitHeight: Theme.control
         text: root.side.limbName
         enabled: root.side.chosenLimb.length > 0

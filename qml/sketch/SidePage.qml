@@ -31,7 +31,10 @@ ColumnLayout {
         Layout.leftMargin: Theme.margin
         spacing: Theme.gap
 
-        WalkRound { side: root.side }
+        WalkRound {
+            Layout.fillWidth: true
+            side: root.side
+        }
         Item { Layout.fillWidth: true }
         PlainButton {
             id: drawButton
@@ -100,6 +103,7 @@ ColumnLayout {
         }
 
         LoadLegend {
+            visible: drawing.height >= 260 // else it would cover the tree
             x: Theme.margin
             y: Theme.wide
             side: root.side

@@ -16,11 +16,18 @@ RowLayout {
         font.pixelSize: Theme.body
         font.weight: Font.DemiBold
         color: Theme.ink
+        Layout.fillWidth: true
+        Layout.minimumWidth: 100
         Layout.preferredWidth: 150
+        Layout.maximumWidth: 150
+        elide: Text.ElideRight
     }
     Slide {
         objectName: "walkSlide"
+        Layout.fillWidth: true
+        Layout.minimumWidth: 60
         Layout.preferredWidth: 180
+        Layout.maximumWidth: 180
         label: qsTr("Walk round the tree")
         valueText: root.side.bearingText
         from: 0

@@ -65,6 +65,7 @@ Sheet {
             }
             Named {
                 label: qsTr("Its union")
+                Layout.preferredWidth: 2
                 visible: !root.limb.isTrunk
                 objectName: "limbUnion"
                 model: root.limb.unions
