@@ -1,6 +1,5 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Underbough.App
 import Underbough.Ui
@@ -93,27 +92,15 @@ Card {
         Layout.fillWidth: true
         spacing: Theme.gap
 
-        TextField {
+        LineInput {
             id: amount
             objectName: "goalAmount"
             Layout.fillWidth: true
-            implicitHeight: Theme.control
             placeholderText: kind.currentText === root.kinds[0] ? qsTr("to such as 80 %")
                            : kind.currentText === root.kinds[1] ? qsTr("hours a day, such as 4")
                            : qsTr("at most, such as 15 %")
-            placeholderTextColor: Theme.softInk
-            font.pixelSize: Theme.body
-            color: Theme.ink
-            selectByMouse: true
             maximumLength: 20
-            Accessible.name: qsTr("How much: %1").arg(placeholderText)
-            background: Rectangle {
-                radius: Theme.radius
-                color: Theme.field
-                border.color: Theme.edge
-
-                FocusRing { around: amount }
-            }
+            spoken: qsTr("How much: %1").arg(placeholderText)
             onAccepted: root.add()
         }
         PlainButton {

@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Controls.Basic
 import Underbough.Ui
 
 /// A line to write in, with what it is for above it.
@@ -29,30 +28,13 @@ Item {
         color: Theme.softInk
         elide: Text.ElideRight
     }
-    TextField {
+    LineInput {
         id: input
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-        implicitHeight: Theme.control
-        leftPadding: 10
-        rightPadding: 10
-        font.pixelSize: Theme.body
-        color: Theme.ink
         placeholderText: root.hint
-        placeholderTextColor: Theme.softInk
-        selectByMouse: true
-        selectionColor: Theme.accent
-        selectedTextColor: Theme.accentInk
-        Accessible.name: root.spoken
+        spoken: root.spoken
         Accessible.description: root.hint
 
         onTextEdited: root.typed(text)
-
-        background: Rectangle {
-            radius: Theme.radius
-            color: Theme.field
-            border.color: Theme.edge
-
-            FocusRing { around: input }
-        }
     }
 }

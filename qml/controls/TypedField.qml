@@ -1,6 +1,5 @@
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Controls.Basic
 import Underbough.Ui
 
 /// A labelled line to type in. `typed` says every letter; the owner keeps the text.
@@ -31,29 +30,15 @@ ColumnLayout {
         color: Theme.softInk
         elide: Text.ElideRight
     }
-    TextField {
+    LineInput {
         id: input
         objectName: root.objectName + "Input"
         Layout.fillWidth: true
-        implicitHeight: Theme.control
         text: root.value
         placeholderText: root.hint
-        placeholderTextColor: Theme.softInk
-        font.pixelSize: Theme.body
-        color: Theme.ink
-        selectionColor: Theme.accent
-        selectedTextColor: Theme.accentInk
-        selectByMouse: true
         maximumLength: 80
-        Accessible.name: root.label
+        spoken: root.label
         Accessible.description: root.help || root.hint
-        background: Rectangle {
-            radius: Theme.radius
-            color: Theme.field
-            border.color: Theme.edge
-
-            FocusRing { around: input }
-        }
         onTextEdited: root.typed(text)
         onAccepted: root.entered()
         onEditingFinished: {

@@ -1,6 +1,5 @@
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Controls.Basic
 import Underbough.App
 import Underbough.Ui
 
@@ -14,27 +13,15 @@ RowLayout {
 
     spacing: Theme.gap
 
-    TextField {
+    LineInput {
         id: nameField
         objectName: "limbName"
         Layout.preferredWidth: root.width < 700 ? 130 : 190
-        implicitHeight: Theme.control
         text: root.side.limbName
         enabled: root.side.chosenLimb.length > 0
         placeholderText: qsTr("No limb chosen")
-        placeholderTextColor: Theme.softInk
-        font.pixelSize: Theme.body
-        color: Theme.ink
-        selectByMouse: true
         maximumLength: 80
-        Accessible.name: qsTr("Name of the chosen limb")
-        background: Rectangle {
-            radius: Theme.radius
-            color: Theme.field
-            border.color: Theme.edge
-
-            FocusRing { around: nameField }
-        }
+        spoken: qsTr("Name of the chosen limb")
         onEditingFinished: {
             if (text !== root.side.limbName)
                 root.side.renameLimb(text)
