@@ -80,7 +80,7 @@ Rectangle {
             visible: root.garden.examples.length > 0
             currentIndex: -1
             displayText: qsTr("Examples")
-            Layout.preferredWidth: root.tight ? 104 : 120
+            Layout.preferredWidth: root.tight ? 118 : 120
             onActivated: (index) => root.exampleWanted(index)
         }
         Rectangle {

@@ -39,7 +39,7 @@ protected:
         paper_.prepare();
         QElapsedTimer timer;
         timer.start();
-        while (paper_.pageCount() == 0 && timer.elapsed() < 60'000)
+        while ((paper_.pageCount() == 0 || paper_.busy()) && timer.elapsed() < 60'000)
             QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
         ASSERT_GT(paper_.pageCount(), 0);
     }
