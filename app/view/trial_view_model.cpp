@@ -159,9 +159,7 @@ void TrialViewModel::takeSuggested()
     const auto* full = workspace_.treeAssessment();
     if (!full)
         return;
-    wanted_.clear();
-    for (const auto& planned : full->suggestion.cuts)
-        wanted_.push_back(planned.cut);
+    wanted_ = model::advice::cutsOf(full->suggestion);
     tree_ = full->tree;
     reckon();
 }

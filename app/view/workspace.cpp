@@ -271,10 +271,7 @@ void Workspace::takeFull(const Ask& ask, const std::shared_ptr<const model::Asse
     const auto* full = treeAssessment();
     const auto* asked = findTree(*ask.garden, ask.tree);
     if (full && asked && !full->suggestion.cuts.empty()) {
-        std::vector<model::Cut> cuts;
-        for (const auto& planned : full->suggestion.cuts)
-            cuts.push_back(planned.cut);
-        treeAfter_ = model::advice::afterCuts(*asked, cuts);
+        treeAfter_ = model::advice::afterCuts(*asked, model::advice::cutsOf(full->suggestion));
     }
     emit fullChanged();
 }

@@ -22,14 +22,6 @@ using std::chrono::year_month_day;
 constexpr std::size_t kVisitsMost = 4; // a plan for longer than that is no plan
 constexpr double kLittle = 0.005;      // a visit that takes less leaf is none
 
-std::vector<Cut> cutsOf(const Suggestion& suggestion)
-{
-    std::vector<Cut> cuts;
-    for (const auto& planned : suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return cuts;
-}
-
 /// The tree as it stands on the next visit, this one in its diary.
 Tree until(const Garden& garden, const Tree& tree, const Species& species, const Stage& visit,
            year_month_day next)
@@ -51,8 +43,7 @@ Tree until(const Garden& garden, const Tree& tree, const Species& species, const
 /// What must be reached, of the tree's goals and the aim's.
 std::vector<Goal> mustsOf(const Patient& patient, const Aim& aim)
 {
-    auto goals = patient.tree.goals;
-    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
+    auto goals = goalsOf(patient.tree, aim);
     std::erase_if(goals, [&](const Goal& goal) {
         return goal.want != Want::must || !canBeAsked(goal, patient);
     });

@@ -58,14 +58,6 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
                                       suggestion.leafShare);
 }
 
-std::vector<Cut> cutsOf(const Suggestion& suggestion)
-{
-    std::vector<Cut> cuts;
-    for (const auto& planned : suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return cuts;
-}
-
 /// The goals by what becomes of them.
 struct Agenda {
     std::vector<Goal> must;   ///< and the wishes that were granted so far
@@ -174,13 +166,6 @@ void addAftermath(const Garden& garden, const Patient& patient, const std::vecto
                          species, suggestion.shoots, date);
 }
 
-std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim)
-{
-    auto goals = tree.goals;
-    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
-    return goals;
-}
-
 bool reachesAll(const Suggestion& suggestion)
 {
     return std::ranges::all_of(suggestion.after,
@@ -195,6 +180,21 @@ bool reachesAll(const Suggestion& suggestion)
 }
 
 } // namespace
+
+std::vector<Cut> cutsOf(const Suggestion& suggestion)
+{
+    std::vector<Cut> cuts;
+    for (const auto& planned : suggestion.cuts)
+        cuts.push_back(planned.cut);
+    return cuts;
+}
+
+std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim)
+{
+    auto goals = tree.goals;
+    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
+    return goals;
+}
 
 Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                    const Species& species, std::chrono::year_month_day date, const Aim& aim,

@@ -86,6 +86,12 @@ struct Suggestion {
     std::vector<growth::Regrowth> regrowth; ///< from `date` on, of the tree as the cuts leave it
 };
 
+/// The cuts by themselves, in working order.
+[[nodiscard]] std::vector<Cut> cutsOf(const Suggestion& suggestion);
+
+/// The tree's own goals, then the aim's: the order of Suggestion::goals.
+[[nodiscard]] std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim);
+
 /// Smallest set of cuts that gives every strip its headroom and reaches every goal that must be
 /// reached, then as many of the wishes as go with it, in their order, inside the guideline; exact
 /// (docs/methods/advice.md, A1, A6). Dead limbs are always to go.

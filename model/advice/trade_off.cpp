@@ -151,9 +151,7 @@ std::vector<TradeOff> tradeOffs(const Garden& garden, const Tree& tree, const Fo
                                 const Aim& aim, const std::atomic<bool>* cancel)
 {
     const Patient patient{garden, tree, foliation, species, date, aim.around};
-    auto goals = tree.goals;
-    goals.insert(goals.end(), aim.goals.begin(), aim.goals.end());
-    const auto limbs = aboutLimbs(goals, patient);
+    const auto limbs = aboutLimbs(goalsOf(tree, aim), patient);
     const double most = allowance(tree, species, date).share;
     std::vector<TradeOff> all;
     const auto ask = [&](Lack lack, const std::optional<Goal>& goal) {

@@ -16,14 +16,6 @@ const Species& speciesOf(const Tree& tree, const Tables& tables)
     return *species;
 }
 
-std::vector<Cut> cutsOf(const advice::Suggestion& suggestion)
-{
-    std::vector<Cut> cuts;
-    for (const auto& planned : suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return cuts;
-}
-
 load::Conditions conditionsOn(const Question& question, const Tree& tree, const Species& species,
                               const Place& place, double gust_m_s)
 {
@@ -58,7 +50,7 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
     result.headroom = headroom::treeHeadroom(garden, tree, result.heaviest.tree);
     result.suggestion = advice::suggest(garden, tree, result.foliation, species, question.date,
                                         {.spare_m = 0.0, .goals = {}, .around = &around}, cancel);
-    const Tree standing = advice::afterCuts(tree, cutsOf(result.suggestion));
+    const Tree standing = advice::afterCuts(tree, advice::cutsOf(result.suggestion));
     result.loadAfter = loadOf(standing, windy);
     result.springBack = load::springBack(tree, standing, foliation, species);
     result.labour =
@@ -95,7 +87,8 @@ Assessment assess(const Garden& garden, const Tables& tables, const Question& qu
             continue;
         assessment.trees.push_back(assessTree(garden, tree, foliations[i], speciesOf(tree, tables),
                                               question, assessment.gust_m_s, around, cancel));
-        after.trees[i] = advice::afterCuts(tree, cutsOf(assessment.trees.back().suggestion));
+        after.trees[i] =
+            advice::afterCuts(tree, advice::cutsOf(assessment.trees.back().suggestion));
     }
     // What stays keeps the leaf it was drawn with: cutting one limb doesn't thin another.
     if (!stopped(cancel))

@@ -16,14 +16,6 @@ using namespace std::chrono_literals;
 
 constexpr auto kDate = 2026y / 2 / 1;
 
-std::vector<Cut> cutsOf(const Suggestion& suggestion)
-{
-    std::vector<Cut> cuts;
-    for (const auto& planned : suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return cuts;
-}
-
 bool names(const std::vector<Finding>& findings, Rule rule)
 {
     return std::ranges::find(findings, rule, &Finding::rule) != findings.end();
