@@ -20,10 +20,7 @@ model::Garden gardenAfter(model::Garden garden, const model::Assessment& assessm
 
 model::Tree treeAfter(const model::Tree& tree, const model::TreeAssessment& of)
 {
-    std::vector<model::Cut> cuts;
-    for (const auto& planned : of.suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return model::advice::afterCuts(tree, cuts);
+    return model::advice::afterCuts(tree, model::advice::cutsOf(of.suggestion));
 }
 
 const model::Tree& treeWithId(const model::Garden& garden, const std::string& id)

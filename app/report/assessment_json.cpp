@@ -121,10 +121,8 @@ Json limbJson(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
 
 Json limbList(const TreeAssessment& of, const model::Tree& tree)
 {
-    std::vector<model::Cut> cuts;
-    for (const auto& planned : of.suggestion.cuts)
-        cuts.push_back(planned.cut);
-    const model::Tree treeAfter = model::advice::afterCuts(tree, cuts);
+    const model::Tree treeAfter =
+        model::advice::afterCuts(tree, model::advice::cutsOf(of.suggestion));
     Json list = Json::array();
     for (const LimbLoad& load : of.load.limbs)
         list.push_back(limbJson(load, of, tree, treeAfter));

@@ -41,10 +41,7 @@ QString after(const LimbLoad& load, const TreeAssessment& of, const model::Tree&
 
 model::Tree treeAfterCuts(const TreeAssessment& of, const model::Tree& tree)
 {
-    std::vector<model::Cut> cuts;
-    for (const auto& planned : of.suggestion.cuts)
-        cuts.push_back(planned.cut);
-    return model::advice::afterCuts(tree, cuts);
+    return model::advice::afterCuts(tree, model::advice::cutsOf(of.suggestion));
 }
 
 void addLimbs(TextPage& page, const TreeAssessment& of, const Wording& wording)
