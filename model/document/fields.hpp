@@ -86,11 +86,22 @@ void fields(Visitor& v, Is<Observation> auto& observation)
 }
 
 template <typename Visitor>
+void fields(Visitor& v, Is<Underlay> auto& underlay)
+{
+    v.required("foot_px", underlay.foot_px);
+    v.defaulted("turned_deg", underlay.turned_deg);
+    v.defaulted("tilt_deg", underlay.tilt_deg);
+    v.defaulted("opacity", underlay.opacity);
+    v.extras(underlay.extras);
+}
+
+template <typename Visitor>
 void fields(Visitor& v, Is<Photo> auto& photo)
 {
     v.required("file", photo.file);
     v.blank("metres_per_pixel", photo.metresPerPixel);
     v.blank("view_bearing_deg", photo.viewBearing_deg);
+    v.blank("underlay", photo.underlay);
     v.defaulted("note", photo.note);
     v.extras(photo.extras);
 }

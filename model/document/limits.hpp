@@ -41,6 +41,9 @@ inline constexpr double kCrownDepth_m = 0.1; ///< least, of a neighbour drawn as
 inline constexpr double kLeafyRadius_m = 20.0;
 inline constexpr double kHanging_m = 30.0;
 inline constexpr double kFruit_kg = 2000.0; ///< per limb
+inline constexpr double kFoot_px = 1e6; ///< of a photo, from its middle
+inline constexpr double kTurned_deg = 180.0;
+inline constexpr double kTilt_deg = 60.0; ///< a camera that looks up more sees no stem
 inline constexpr double kGust_m_s = 100.0;
 
 } // namespace model::limits

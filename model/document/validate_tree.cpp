@@ -24,6 +24,19 @@ void checkGoal(Check& check, const Path& path, const Goal& goal)
         check.within(months / i, goal.months[i], 1.0, 12.0, "a month");
 }
 
+void checkUnderlay(Check& check, const Path& path, const Underlay& underlay)
+{
+    const auto within = [&](const Path& where, double value, double most, const char* what) {
+        check.within(where, value, -most, most, what);
+    };
+    const Path foot = path / "foot_px";
+    within(foot / 0, underlay.foot_px.x, limits::kFoot_px, "pixels");
+    within(foot / 1, underlay.foot_px.y, limits::kFoot_px, "pixels");
+    within(path / "turned_deg", underlay.turned_deg, limits::kTurned_deg, "degrees");
+    within(path / "tilt_deg", underlay.tilt_deg, limits::kTilt_deg, "degrees");
+    check.within(path / "opacity", underlay.opacity, 0.0, 1.0, "a share from 0 to 1");
+}
+
 } // namespace
 
 void checkPhoto(Check& check, const Path& path, const Photo& photo)
@@ -38,6 +51,8 @@ void checkPhoto(Check& check, const Path& path, const Photo& photo)
     if (photo.viewBearing_deg)
         check.within(path / "view_bearing_deg", *photo.viewBearing_deg, 0.0, 360.0,
                      "a compass bearing in degrees");
+    if (photo.underlay)
+        checkUnderlay(check, path / "underlay", *photo.underlay);
     check.note(path / "note", photo.note);
 }
 

@@ -303,6 +303,13 @@ Tree Maker::tree(std::size_t i)
         made.observations.push_back({any<Sign>(), note(), extras()});
         made.photos.push_back({"photo" + std::to_string(more) + ".jpg", maybe(0.001, 0.1),
                                maybe(0.0, 360.0), note(), extras()});
+        if (chance(0.5))
+            made.photos.back().underlay =
+                Underlay{{number(-2000.0, 2000.0), number(-2000.0, 2000.0)},
+                         number(-180.0, 180.0),
+                         number(-60.0, 60.0),
+                         number(0.0, 1.0),
+                         extras()};
     }
     for (std::size_t goals = below(4); goals > 0; --goals)
         made.goals.push_back(goal());
