@@ -14,12 +14,12 @@
 namespace app {
 namespace {
 
-QString say(const char* sentence)
+QString translated(const char* sentence)
 {
     return QCoreApplication::translate("GardenFile", sentence);
 }
 
-QString shown(const QString& path)
+QString nativePath(const QString& path)
 {
     return QDir::toNativeSeparators(path);
 }
@@ -41,8 +41,9 @@ QString writeGardenFile(const QString& path, const model::Garden& garden)
     const std::string text = model::writeGarden(garden);
     QSaveFile file(path);
     const auto failure = [&] {
-        return say("%1 was not saved: %2. Your garden is still here; save it under another name.")
-            .arg(shown(path), file.errorString());
+        return translated(
+                   "%1 was not saved: %2. Your garden is still here; save it under another name.")
+            .arg(nativePath(path), file.errorString());
     };
     if (!file.open(QIODevice::WriteOnly))
         return failure();

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kLeft = 34.0; // pixels: the hours of the scale
 constexpr double kTop = 26.0;  // the legend
-constexpr double kFoot = 20.0; // the months
+constexpr double kMonthLine = 20.0; // the months
 
 double mostHours(const MonthBars& bars)
 {
@@ -29,7 +29,7 @@ public:
     BarPainter(QPainter& painter, QSizeF canvas, const MonthBars& bars, const Units& units,
                const DrawingPalette& colours)
         : p_(painter), bars_(bars), units_(units), c_(colours),
-          field_(kLeft, kTop, canvas.width() - kLeft - 4.0, canvas.height() - kTop - kFoot),
+          field_(kLeft, kTop, canvas.width() - kLeft - 4.0, canvas.height() - kTop - kMonthLine),
           most_(mostHours(bars))
     {
     }
@@ -73,7 +73,7 @@ private:
                 QBrush(c_.ink, Qt::BDiagPattern));
         p_.setPen(c_.ink);
         p_.drawText(
-            QRectF(left, field_.bottom() + 2.0, width, kFoot - 2.0), Qt::AlignCenter,
+            QRectF(left, field_.bottom() + 2.0, width, kMonthLine - 2.0), Qt::AlignCenter,
             units_.locale().standaloneMonthName(static_cast<int>(month) + 1, QLocale::ShortFormat));
     }
 

@@ -20,7 +20,7 @@ constexpr double pt(double points)
 }
 
 constexpr double kMargin = pt(42.0); // 15 mm: inside what every printer reaches
-constexpr double kFoot = pt(30.0);
+constexpr double kFootLine = pt(30.0);
 constexpr double kCellPad = pt(3.5);
 constexpr double kGap = pt(10.0);  // between figures
 constexpr double kLine = pt(21.0); // between lines to write on
@@ -254,7 +254,7 @@ private:
         return paperFont(static_cast<int>(size * letters_), bold);
     }
     [[nodiscard]] double width() const { return page_.width() - 2.0 * kMargin; }
-    [[nodiscard]] double bottom() const { return page_.height() - kMargin - kFoot; }
+    [[nodiscard]] double bottom() const { return page_.height() - kMargin - kFootLine; }
     [[nodiscard]] double bodyHeight() const { return bottom() - kMargin; }
     [[nodiscard]] bool atTop() const { return y_ <= kMargin + 0.5; }
 
@@ -364,7 +364,7 @@ private:
 
     void drawFoot(LaidPage& page, const QString& foot, const QString& number)
     {
-        const double y = page_.height() - kMargin - kFoot + pt(12.0);
+        const double y = page_.height() - kMargin - kFootLine + pt(12.0);
         const QFont small = font(kSmall);
         const double numberWide = QFontMetricsF(small).horizontalAdvance(number) + pt(2.0);
         const LaidText left(foot, small, width() - numberWide - pt(12.0));

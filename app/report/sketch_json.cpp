@@ -9,7 +9,7 @@ namespace {
 using model::Plausible;
 using model::SketchCause;
 
-const char* jsonName(SketchCause cause)
+const char* causeName(SketchCause cause)
 {
     switch (cause) {
     case SketchCause::girthSmall:
@@ -32,7 +32,7 @@ const char* jsonName(SketchCause cause)
     return "leaf_sparse";
 }
 
-Json toJson(const Plausible& figure)
+Json plausibleJson(const Plausible& figure)
 {
     return {
         {"drawn", number(figure.drawn)}, {"expected", number(figure.expected)},
@@ -49,15 +49,15 @@ Json sketchJson(const std::optional<model::SketchCheck>& check, const Units& uni
         return nullptr;
     Json doubts = Json::array();
     for (const SketchCause cause : check->causes)
-        doubts.push_back({{"cause", jsonName(cause)},
+        doubts.push_back({{"cause", causeName(cause)},
                           {"sentence", sketchDoubt(*check, cause, units)
                                            .replace(QChar::Nbsp, QLatin1Char(' '))
                                            .toStdString()}});
     return {
-        {"dry_mass_kg", toJson(check->dryMass_kg)},
-        {"leaf_area_m2", toJson(check->leafArea_m2)},
-        {"dry_leaf_mass_kg", toJson(check->leafMass_kg)},
-        {"crown_spread_m", toJson(check->crownSpread_m)},
+        {"dry_mass_kg", plausibleJson(check->dryMass_kg)},
+        {"leaf_area_m2", plausibleJson(check->leafArea_m2)},
+        {"dry_leaf_mass_kg", plausibleJson(check->leafMass_kg)},
+        {"crown_spread_m", plausibleJson(check->crownSpread_m)},
         {"doubts", std::move(doubts)},
     };
 }

@@ -14,8 +14,8 @@ namespace {
 
 constexpr double kReach = 14.0; // pixels around the wood that a press takes hold of
 constexpr double kLeastStroke_m = 0.1;
-constexpr double kLeastScale = 2.0; // pixels for a metre
-constexpr double kGreatestScale = 1500.0;
+constexpr double kSmallestScale = 2.0; // pixels for a metre
+constexpr double kLargestScale = 1500.0;
 
 double smallStep_m(const Units& units)
 {
@@ -209,7 +209,7 @@ void SideViewModel::hold(bool held)
 
 void SideViewModel::zoom(double x, double y, double factor)
 {
-    const double scale = std::clamp(frame_.pixelsPerMetre * factor, kLeastScale, kGreatestScale);
+    const double scale = std::clamp(frame_.pixelsPerMetre * factor, kSmallestScale, kLargestScale);
     const QPointF hand(x, y);
     frame_.foot = hand + (frame_.foot - hand) * (scale / frame_.pixelsPerMetre);
     frame_.pixelsPerMetre = scale;

@@ -9,7 +9,7 @@ using model::headroom::LowPart;
 using model::headroom::StripHeadroom;
 
 /// More than this many limbs are counted, not named: a sentence should be read at one go.
-constexpr std::size_t kNamedLimbs = 4;
+constexpr std::size_t kHangingLimbs = 4;
 
 QString lowPart(const LowPart& part, const Wording& wording)
 {
@@ -23,7 +23,7 @@ QString inTheWay(const StripHeadroom& headroom, const Wording& wording)
 {
     QStringList parts;
     for (const LowPart& part : headroom.blame) {
-        if (static_cast<std::size_t>(parts.size()) == kNamedLimbs)
+        if (static_cast<std::size_t>(parts.size()) == kHangingLimbs)
             break;
         parts << lowPart(part, wording);
     }

@@ -16,7 +16,7 @@ using model::light::MonthLight;
 using model::light::Suits;
 using model::light::SurfaceLight;
 
-constexpr std::size_t kNamedLimbs = 3;
+constexpr std::size_t kShadingLimbs = 3;
 
 template <class Things>
 const auto* withId(const Things& things, const std::string& id)
@@ -47,8 +47,8 @@ QStringList greatestLimbs(const std::vector<LightTaken>& limbs, const model::Tre
             order.push_back(limb);
     std::ranges::stable_sort(order, std::ranges::greater{},
                              [&](std::size_t limb) { return limbs[limb].removal.sun_h; });
-    if (order.size() > kNamedLimbs)
-        order.resize(kNamedLimbs);
+    if (order.size() > kShadingLimbs)
+        order.resize(kShadingLimbs);
     QStringList parts;
     for (const auto limb : order)
         parts << Words::tr("%1 %2").arg(limbTitle(tree.limbs[limb]),

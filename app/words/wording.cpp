@@ -9,7 +9,7 @@ QString quoted(const std::string& name, const std::string& id)
 }
 
 template <class Things>
-const auto* withId(const Things& things, const std::string& id)
+const auto* named(const Things& things, const std::string& id)
 {
     const auto found = std::find_if(things.begin(), things.end(),
                                     [&](const auto& thing) { return thing.id == id; });
@@ -20,23 +20,23 @@ const auto* withId(const Things& things, const std::string& id)
 
 QString limbName(const Wording& wording, const std::string& id)
 {
-    const auto* limb = withId(wording.tree.limbs, id);
+    const auto* limb = named(wording.tree.limbs, id);
     return quoted(limb ? limb->name : std::string(), id);
 }
 
 QString thingName(const model::Garden& garden, const std::string& id)
 {
-    if (const auto* strip = withId(garden.strips, id))
+    if (const auto* strip = named(garden.strips, id))
         return quoted(strip->name, id);
-    if (const auto* line = withId(garden.lines, id))
+    if (const auto* line = named(garden.lines, id))
         return quoted(line->name, id);
-    if (const auto* structure = withId(garden.structures, id))
+    if (const auto* structure = named(garden.structures, id))
         return quoted(structure->name, id);
-    if (const auto* planting = withId(garden.plantings, id))
+    if (const auto* planting = named(garden.plantings, id))
         return quoted(planting->name, id);
-    if (const auto* tree = withId(garden.trees, id))
+    if (const auto* tree = named(garden.trees, id))
         return quoted(tree->name, id);
-    if (const auto* neighbour = withId(garden.neighbours, id))
+    if (const auto* neighbour = named(garden.neighbours, id))
         return quoted(neighbour->name, id);
     return quoted({}, id);
 }
@@ -45,7 +45,7 @@ QString subjectName(const Wording& wording, const std::string& id)
 {
     if (id.empty())
         return treeName(wording.tree, wording.species);
-    if (withId(wording.tree.limbs, id))
+    if (named(wording.tree.limbs, id))
         return limbName(wording, id);
     return thingName(wording.garden, id);
 }

@@ -5,7 +5,7 @@
 namespace model::advice {
 namespace {
 
-constexpr double kRounding = 1e-6;
+constexpr double kNearlyMet = 1e-6;
 
 load::TreeLoad inStorm(const Patient& patient, const Tree& tree)
 {
@@ -38,7 +38,7 @@ void measureRelief(const Patient& patient, const Tree& standing, GoalResult& res
     }
     if (const auto* limb = worst(after, standing, result.goal))
         result.after = limb->utilisation;
-    if (result.after && *result.after > *result.wanted + kRounding)
+    if (result.after && *result.after > *result.wanted + kNearlyMet)
         result.state = GoalResult::State::missed;
 }
 
@@ -53,7 +53,7 @@ void measureLight(const Patient& patient, const Tree& standing, GoalResult& resu
     result.before = light.now_h().front();
     result.after = light.hours(standing).front();
     result.atBest = light.without_h().front();
-    if (*result.after < *result.wanted - kRounding)
+    if (*result.after < *result.wanted - kNearlyMet)
         result.state = GoalResult::State::missed;
 }
 
@@ -94,7 +94,7 @@ std::vector<GoalResult> goalResults(const Patient& patient, const std::vector<Go
         } else if (goal.kind == GoalKind::leaf) {
             result.wanted = goal.value;
             result.after = leafShare;
-            if (leafShare > *goal.value + kRounding)
+            if (leafShare > *goal.value + kNearlyMet)
                 result.state = GoalResult::State::missed;
         } else {
             measureLimb(patient, standing, result);

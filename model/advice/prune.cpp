@@ -8,7 +8,7 @@ namespace model::advice {
 namespace {
 
 // Two laterals drawn at the same place of a limb are meant to be one whorl: both stay.
-constexpr double kSamePlace_m = 1e-6;
+constexpr double kSameCut_m = 1e-6;
 
 void eraseLimbs(Tree& tree, const std::vector<std::size_t>& gone)
 {
@@ -26,7 +26,7 @@ void shortenFoliage(Limb& limb, double oldLength_m, double at_m)
     const double leafy = oldLength_m - limb.foliage->from_m;
     const double left = at_m - limb.foliage->from_m;
     limb.fruit_kg *= leafy > 0.0 ? std::clamp(left / leafy, 0.0, 1.0) : 0.0;
-    if (left <= kSamePlace_m)
+    if (left <= kSameCut_m)
         limb.foliage.reset();
 }
 
@@ -45,7 +45,7 @@ void reduce(Tree& tree, std::size_t limb, double at_m)
     const auto order = limbOrder(tree);
     std::vector<std::size_t> gone;
     for (const auto child : order.children[limb]) {
-        if (tree.limbs[child].attachedAt_m <= at_m + kSamePlace_m)
+        if (tree.limbs[child].attachedAt_m <= at_m + kSameCut_m)
             continue;
         const auto branch = limbAndBeyond(order, child);
         gone.insert(gone.end(), branch.begin(), branch.end());
@@ -114,7 +114,7 @@ std::vector<Cut> madeInTurn(const Tree& tree, std::span<const Cut> cuts)
         if (limb == kNoLimb || again ||
             (cut.kind == CutKind::removal && !standing.limbs[limb].parent) ||
             (cut.kind == CutKind::reduction &&
-             !(cut.at_m > 0.0 && cut.at_m < length_m(standing.limbs[limb]) - kSamePlace_m)))
+             !(cut.at_m > 0.0 && cut.at_m < length_m(standing.limbs[limb]) - kSameCut_m)))
             continue;
         standing = afterCut(standing, cut);
         made.push_back(cut);

@@ -11,7 +11,7 @@ namespace {
 // random trees showed is 1.17 (goals_test.cpp). A bound must not fall short.
 constexpr double kAtMost = 1.25;
 
-constexpr double kRounding = 1e-9;
+constexpr double kSameLoad = 1e-9;
 
 /// Bending that has to go, at least, before a place's stress falls to this share: all of the stress
 /// that is left may then be bending (L10 counts axial force and torsion in).
@@ -67,7 +67,7 @@ void ReliefGoals::findPlaces()
 {
     places_.clear();
     for (std::size_t limb = 0; limb < most_.size(); ++limb) {
-        if (!most_[limb] || *now_[limb] <= *most_[limb] + kRounding)
+        if (!most_[limb] || *now_[limb] <= *most_[limb] + kSameLoad)
             continue;
         const auto& worst = governing_[limb];
         const auto& piece = case_.limbs[limb].pieces[worst.piece];
@@ -148,7 +148,7 @@ bool ReliefGoals::met(const Tree& cut) const
     const auto& loads = study_.redraw(cut, foliation_);
     for (const auto& limb : loads.limbs) {
         const auto before = limbIndex(tree_, cut.limbs[limb.limb].id);
-        if (limb.hasStrength && most_[before] && limb.utilisation > *most_[before] + kRounding)
+        if (limb.hasStrength && most_[before] && limb.utilisation > *most_[before] + kSameLoad)
             return false;
     }
     return true;

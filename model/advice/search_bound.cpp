@@ -8,7 +8,7 @@
 namespace model::advice {
 namespace {
 
-constexpr double kNever = std::numeric_limits<double>::infinity();
+constexpr double kUnbounded = std::numeric_limits<double>::infinity();
 
 /// Every limb after all that its options leave open.
 std::vector<std::size_t> leavesFirst(const Decisions& decisions)
@@ -113,14 +113,14 @@ double atStake(const Decisions& decisions, const Prices& prices)
 std::vector<double> leastPriced(const Decisions& decisions, const Prices& prices)
 {
     return bestSums(
-        decisions, kNever, [&](const Option& option) { return priced(option, prices); },
+        decisions, kUnbounded, [&](const Option& option) { return priced(option, prices); },
         std::less<>());
 }
 
 std::vector<double> mostHelp(const Decisions& decisions, std::size_t goal)
 {
     return bestSums(
-        decisions, -kNever, [&](const Option& option) { return help(option, goal); },
+        decisions, -kUnbounded, [&](const Option& option) { return help(option, goal); },
         std::greater<>());
 }
 
@@ -133,11 +133,11 @@ Prices bestPrices(const Decisions& decisions, const std::vector<bool>& paying)
     const double wound_m2 = scale_m2(decisions);
     Prices prices = noPrices(decisions);
     Prices best = prices;
-    double bestBound = -kNever;
+    double bestBound = -kUnbounded;
     double step = 0.2; // of the tree's leaf, for all of a goal
     for (int i = 0; i < kSteps; ++i) {
         const auto least = leastPriced(decisions, prices);
-        if (least[decisions.root] == kNever)
+        if (least[decisions.root] == kUnbounded)
             break;
         const double bound = least[decisions.root] + atStake(decisions, prices);
         if (bound > bestBound) {

@@ -2,6 +2,7 @@
 
 #include "model/advice/prune.hpp"
 #include "model/advice/who.hpp"
+#include "model/assessment/stopped.hpp"
 
 #include <stdexcept>
 
@@ -56,11 +57,6 @@ TreeAssessment assessTree(const Garden& garden, const Tree& tree, const Foliatio
     result.labour =
         advice::together(result.suggestion.labour, advice::whoForLoads(tree, result.load));
     return result;
-}
-
-bool stopped(const std::atomic<bool>* cancel)
-{
-    return cancel && cancel->load(std::memory_order_relaxed);
 }
 
 } // namespace

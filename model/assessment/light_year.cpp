@@ -2,6 +2,7 @@
 
 #include "model/advice/prune.hpp"
 #include "model/advice/single_cuts.hpp"
+#include "model/assessment/stopped.hpp"
 #include "model/light/daylight.hpp"
 #include "model/light/light_study.hpp"
 
@@ -12,11 +13,6 @@ namespace model {
 namespace {
 
 using light::DayLight;
-
-bool stopped(const std::atomic<bool>* cancel)
-{
-    return cancel && cancel->load(std::memory_order_relaxed);
-}
 
 std::vector<light::Surface> surfacesOf(const Garden& garden, const std::string& onlyPlanting)
 {

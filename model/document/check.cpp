@@ -60,7 +60,7 @@ bool Check::name(const Path& path, const std::string& text, bool required)
                      "at most " + std::to_string(limits::kNameBytes));
     const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20; };
     if (std::ranges::any_of(text, control))
-        return fault(path, quoted(text), "one line, without line breaks, tabs or control signs");
+        return fault(path, inQuotes(text), "one line, without line breaks, tabs or control signs");
     return true;
 }
 
@@ -78,7 +78,7 @@ bool Check::id(const Path& path, const std::string& text, std::set<std::string>&
         return false;
     if (taken.insert(text).second)
         return true;
-    return fault(path, quoted(text) + " a second time", "an id that nothing else here has");
+    return fault(path, inQuotes(text) + " a second time", "an id that nothing else here has");
 }
 
 bool Check::place(const Path& path, Point2 place)

@@ -32,7 +32,7 @@ std::string oneLine(const Fault& fault)
     return line;
 }
 
-std::string quoted(std::string_view text)
+std::string inQuotes(std::string_view text)
 {
     constexpr std::size_t kShown = 40;
     std::size_t end = std::min(kShown, text.size());

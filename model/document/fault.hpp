@@ -18,7 +18,7 @@ struct Fault {
 [[nodiscard]] std::string oneLine(const Fault& fault);
 
 /// A text of the document in quotes, cut to a length that a line bears.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string inQuotes(std::string_view text);
 
 /// A number in its shortest exact form: "0.3", "-12", "1e+30", "NaN".
 [[nodiscard]] std::string plain(double value);

@@ -64,7 +64,7 @@ std::string described(const JsonValue& value)
     case Kind::object:
         return "an object";
     case Kind::text:
-        return quoted(value.text);
+        return inQuotes(value.text);
     case Kind::null:
     case Kind::boolean:
     case Kind::number:
@@ -147,7 +147,7 @@ void FieldReader::constant(std::string_view name, std::string_view value)
     const auto* found = find(name);
     if (found == nullptr || found->kind != Kind::text || found->text != value)
         tell(faults_, path_ / name, found == nullptr ? "nothing" : described(*found),
-             quoted(value) + "; is this a garden document?");
+             inQuotes(value) + "; is this a garden document?");
 }
 
 void FieldReader::version(std::string_view name, int newest)

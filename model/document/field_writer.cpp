@@ -62,9 +62,10 @@ void FieldWriter::extras(const Extras& rest)
     for (const auto& [name, text] : rest) {
         auto value = parseJson(text);
         if (!std::holds_alternative<JsonValue>(value))
-            throw std::domain_error("writeGarden: the kept field " + quoted(name) + " is not JSON");
+            throw std::domain_error("writeGarden: the kept field " + inQuotes(name) +
+                                    " is not JSON");
         if (std::ranges::find(object.names, name) != object.names.end())
-            throw std::domain_error("writeGarden: the kept field " + quoted(name) +
+            throw std::domain_error("writeGarden: the kept field " + inQuotes(name) +
                                     " has the name of a known one");
         put(name, std::get<JsonValue>(std::move(value)));
     }

@@ -140,7 +140,7 @@ Fault syntaxFault(std::string_view text, std::size_t read, std::string_view comp
         return {"", "NaN or infinity" + place, "a number"};
     if (offset >= text.size())
         return {"", "the end of the text" + place, std::string(expectedInstead(complaint))};
-    return {"", quoted(offendingWord(text, offset)) + place,
+    return {"", inQuotes(offendingWord(text, offset)) + place,
             std::string(expectedInstead(complaint))};
 }
 

@@ -151,7 +151,7 @@ std::string nearest(const std::vector<Entry>& entries, const std::string& name)
             found = entry.latin;
         }
     }
-    return found.empty() ? "" : "; did you mean " + quoted(found) + "?";
+    return found.empty() ? "" : "; did you mean " + inQuotes(found) + "?";
 }
 
 } // namespace
@@ -188,7 +188,7 @@ std::vector<Fault> unknownNames(const Garden& garden, const Tables& tables)
     const Path top;
     const auto checkSpecies = [&](const Path& path, const std::string& name) {
         if (findSpecies(tables, name) == nullptr)
-            check.fault(path / "species", quoted(name),
+            check.fault(path / "species", inQuotes(name),
                         "the Latin name of a species in the tables" +
                             nearest(tables.species, name));
     };
@@ -203,7 +203,7 @@ std::vector<Fault> unknownNames(const Garden& garden, const Tables& tables)
         const Path planting = plantings / i;
         const auto& name = garden.plantings[i].plant;
         if (findPlant(tables, name) == nullptr)
-            check.fault(planting / "plant", quoted(name),
+            check.fault(planting / "plant", inQuotes(name),
                         "the name of a plant in the tables" + nearest(tables.plants, name));
     }
     return faults;

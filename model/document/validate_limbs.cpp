@@ -60,12 +60,12 @@ void checkUnion(Check& check, const Path& path, const Limb& limb, const Limb& pa
     const Path station = stations / 0;
     if (off > allowed)
         check.fault(station / "position_m",
-                    "a union " + rounded(off) + " m from the middle of " + quoted(parent.id) +
+                    "a union " + rounded(off) + " m from the middle of " + inQuotes(parent.id) +
                         " at " + rounded(limb.attachedAt_m) + " m along it",
                     "one inside that limb, within " + rounded(allowed) + " m of its middle");
     if (base.diameter_m > kThicker * there.diameter_m)
         check.fault(station / "diameter_m", plain(base.diameter_m),
-                    "a limb no thicker at its union than " + quoted(parent.id) + ", which is " +
+                    "a limb no thicker at its union than " + inQuotes(parent.id) + ", which is " +
                         rounded(there.diameter_m) + " m there");
 }
 
@@ -73,15 +73,15 @@ void checkUnion(Check& check, const Path& path, const Limb& limb, const Limb& pa
 bool checkCircle(Check& check, const Path& path, const Limbs& all)
 {
     for (std::size_t i = 0; i < all.limbs.size(); ++i) {
-        std::string round = quoted(all.limbs[i].id);
+        std::string round = inQuotes(all.limbs[i].id);
         std::size_t up = all.parentOf(i);
         for (std::size_t steps = 0; up != kNoLimb && up != i && steps < all.limbs.size(); ++steps) {
-            round += " from " + quoted(all.limbs[up].id);
+            round += " from " + inQuotes(all.limbs[up].id);
             up = all.parentOf(up);
         }
         const Path limb = path / i;
         if (up == i)
-            return check.fault(limb / "parent", round + " from " + quoted(all.limbs[i].id),
+            return check.fault(limb / "parent", round + " from " + inQuotes(all.limbs[i].id),
                                "limbs that grow from the trunk, not from each other in a circle");
     }
     return true;
@@ -96,11 +96,11 @@ bool checkParents(Check& check, const Path& path, const Limbs& all)
         const auto& parent = all.limbs[i].parent;
         const Path limb = path / i;
         if (parent && all.parentOf(i) == kNoLimb)
-            good = check.fault(limb / "parent", quoted(*parent), "the id of a limb of this tree");
+            good = check.fault(limb / "parent", inQuotes(*parent), "the id of a limb of this tree");
         else if (!parent && trunk != kNoLimb)
             good = check.fault(limb / "parent", "nothing",
                                "the id of the limb it grows from: the trunk is " +
-                                   quoted(all.limbs[trunk].id) + " already");
+                                   inQuotes(all.limbs[trunk].id) + " already");
         else if (!parent)
             trunk = i;
     }

@@ -43,7 +43,7 @@ void checkPhoto(Check& check, const Path& path, const Photo& photo)
 {
     if (check.name(path / "file", photo.file, true) &&
         (photo.file.front() == '/' || photo.file.find("..") != std::string::npos))
-        check.fault(path / "file", quoted(photo.file),
+        check.fault(path / "file", inQuotes(photo.file),
                     "a file beside the garden or in a folder below it");
     if (photo.metresPerPixel)
         check.positive(path / "metres_per_pixel", *photo.metresPerPixel, 10.0,

@@ -11,7 +11,7 @@
 namespace model::load {
 namespace {
 
-constexpr double kSamePlace_m = 1e-6;
+constexpr double kSameCut_m = 1e-6;
 
 /// Where a place of the drawn tree lies in the bent one.
 Vec3 moved(const LimbPieces& cut, const std::vector<BentShape::BentPiece>& bent, double at_m)
@@ -91,7 +91,7 @@ std::vector<LimbPieces> withoutCutLeaf(std::vector<LimbPieces> limbs, const Tree
         const double length = keptLength_m(before.limbs[limb], after);
         double kept_m2 = 0.0;
         for (const auto& piece : limbs[limb].pieces)
-            kept_m2 += piece.at_m < length - kSamePlace_m ? piece.leaf_m2 : 0.0;
+            kept_m2 += piece.at_m < length - kSameCut_m ? piece.leaf_m2 : 0.0;
         const double share = now == kNoLimb || kept_m2 <= 0.0 ? 0.0 : leafAfter_m2[now] / kept_m2;
         for (auto& piece : limbs[limb].pieces)
             piece.leafy_kg *= share;
@@ -128,8 +128,7 @@ Sag springBack(const Tree& before, const Tree& after, const Foliation& foliation
     auto now_kg = hungWeight(withoutCutLeaf(limbs, before, after, foliation), species);
     for (std::size_t limb = 0; limb < limbs.size(); ++limb)
         for (std::size_t i = 0; i < limbs[limb].pieces.size(); ++i)
-            if (limbs[limb].pieces[i].at_m >=
-                keptLength_m(before.limbs[limb], after) - kSamePlace_m)
+            if (limbs[limb].pieces[i].at_m >= keptLength_m(before.limbs[limb], after) - kSameCut_m)
                 now_kg[limb][i] = {};
     const auto elastic = elasticTree(before, order, limbs, species);
     const auto shape = bend(elastic, drawnWeight(limbs, species), now_kg);
@@ -142,7 +141,7 @@ Sag springBack(const Tree& before, const Tree& after, const Foliation& foliation
         LimbPieces kept = limbs[was];
         auto bent = shape.limbs[was];
         const double end = length_m(after.limbs[now]);
-        while (kept.pieces.size() > 1 && kept.pieces.back().at_m >= end - kSamePlace_m) {
+        while (kept.pieces.size() > 1 && kept.pieces.back().at_m >= end - kSameCut_m) {
             kept.pieces.pop_back();
             bent.pop_back();
         }

@@ -1,5 +1,7 @@
 #include "model/sketch/copy_limb.hpp"
 
+#include "model/sketch/find_limb.hpp"
+
 #include "model/geometry/angle.hpp"
 #include "model/sketch/grow.hpp"
 
@@ -12,14 +14,6 @@ namespace {
 
 constexpr double kLeastPart_m = 0.05;
 constexpr double kLeastLeafy_m = 0.02; // validate() wants leaf to have some length
-
-std::size_t findLimb(const Tree& tree, const std::string& id)
-{
-    const auto index = limbIndex(tree, id);
-    if (index == kNoLimb)
-        throw std::domain_error("sketch: the tree has no limb " + id);
-    return index;
-}
 
 template <typename Place>
 Tree withCopy(const Tree& tree, const std::string& id, Place place)

@@ -1,18 +1,12 @@
 #include "model/sketch/reshape.hpp"
 
+#include "model/sketch/find_limb.hpp"
+
 #include <algorithm>
 #include <stdexcept>
 
 namespace model::sketch {
 namespace {
-
-std::size_t findLimb(const Tree& tree, const std::string& id)
-{
-    const auto index = limbIndex(tree, id);
-    if (index == kNoLimb)
-        throw std::domain_error("sketch: the tree has no limb " + id);
-    return index;
-}
 
 /// A place along a limb that stays where it is when the limb is bent: between which stations, and
 /// how far from the one to the next.

@@ -48,7 +48,7 @@ constexpr std::array<Word<Rating>, 3> kRating{
 constexpr Range kHeight_m{0.5, 120.0};
 constexpr Range kSpread_m{0.5, 60.0};
 constexpr Range kShoot_m{0.01, 5.0};
-constexpr Range kShare{0.0, 1.0};
+constexpr Range kRemoval{0.0, 1.0};
 
 struct Span {
     double low{};
@@ -183,7 +183,7 @@ Practice readPractice(const TableRow& row)
     practice.decayResistance = maybeWord<Decay>(row, "decay_resistance", kDecay);
     practice.woodStrength = maybeWord<Rating>(row, "wood_strength", kStrength);
     practice.sprouting = maybeWord<Rating>(row, "sprouting", kRating);
-    practice.maxAnnualRemoval = row.maybeNumber("max_annual_removal", kShare);
+    practice.maxAnnualRemoval = row.maybeNumber("max_annual_removal", kRemoval);
     practice.regrowthNote = row.text("regrowth_note");
     practice.note = row.text("note");
     readSources(row, practice);
