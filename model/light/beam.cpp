@@ -1,10 +1,14 @@
 #include "model/light/beam.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 namespace model::light {
 namespace {
+
+/// Rays of a pack that a capsule has to show room for, to be held against all of them at once.
+constexpr float kWide = 2.0F;
 
 AimedSheet aimedSheet(const Curtain& sheet, const BeamFrame& frame)
 {
@@ -111,62 +115,85 @@ void TreeBeam::aim(const BeamFrame& frame)
 
 void TreeBeam::aimEight(Eight& eight)
 {
+    if (eight.turn == turn_)
+        return;
     eight.turn = turn_;
-    if (eight.whole) {
-        for (std::size_t i = eight.firstCrown; i < eight.firstCrown + kLanes; ++i)
+    if (eight.kind == Eight::Kind::capsules)
+        return work_.aimCapsules(capsules_[eight.first], axes_, aimed_[eight.first]);
+    if (eight.kind == Eight::Kind::crowns) {
+        for (std::size_t i = eight.first; i < eight.first + kLanes; ++i)
             aimedCrowns_[i] = aimedCrown(crowns_[i], frame_);
         return;
     }
-    const std::size_t first = eight.firstEdges;
-    work_.aimCapsules(edges_[first], axes_, aimed_[first]);
-    if (!eight.hangs)
-        return;
-    for (std::size_t edge = first + 1; edge < first + 4; ++edge) {
-        work_.aimCapsules(edges_[edge], axes_, aimed_[edge]);
-        widen(aimed_[first].windows, aimed_[edge].windows);
+    for (std::size_t edge = eight.first; edge < eight.first + 4; ++edge) {
+        work_.aimCapsules(edges_[edge], axes_, aimedEdges_[edge]);
+        widen(aimedEdges_[eight.first].windows, aimedEdges_[edge].windows);
     }
     for (std::size_t i = eight.firstSheet; i < eight.firstSheet + kLanes; ++i)
         aimedSheets_[i] = aimedSheet(sheets_[i], frame_);
 }
 
-void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
+void TreeBeam::addCandidates(const Eight& eight, std::uint32_t firstBody, const Window& window)
 {
-    found.begin();
-    std::size_t plain = 0;
-    std::size_t hanging = 0;
+    const bool crowns = eight.kind == Eight::Kind::crowns;
+    const AimedCapsules* const edges = crowns ? nullptr : &aimedEdges_[eight.first];
+    unsigned left = crowns ? (1U << kLanes) - 1 : work_.meeting(edges->windows, window);
+    for (; left != 0; left &= left - 1) {
+        const auto lane = static_cast<std::uint32_t>(std::countr_zero(left));
+        if (!crowns) {
+            curtains_.push_back({edges, lane, firstBody + lane});
+            curtainSheets_.push_back(&aimedSheets_[eight.firstSheet + lane]);
+        } else if (aimedCrowns_[eight.first + lane].half != kNothing) {
+            wholes_.push_back({nullptr, lane, firstBody + lane});
+            wholeCrowns_.push_back(&aimedCrowns_[eight.first + lane]);
+        }
+    }
+}
+
+void TreeBeam::findMet(const Window& window)
+{
+    met_.clear();
+    wideCount_ = 0;
+    curtains_.clear();
+    curtainSheets_.clear();
     wholes_.clear();
     wholeCrowns_.clear();
-    nested_.forEachMet(work_, pack.window, [&](std::size_t index) {
+    const float perRay_m2 = (window.asideHigh - window.asideLow) * (window.upHigh - window.upLow) /
+                            static_cast<float>(kLanes);
+    for (const std::uint32_t index : nested_.met(work_, window)) {
         Eight& eight = eights_[index];
-        if (eight.turn != turn_)
+        const auto firstBody = static_cast<std::uint32_t>(index * kLanes);
+        if (eight.kind != Eight::Kind::capsules) {
             aimEight(eight);
-        const AimedCapsules& edges = aimed_[eight.firstEdges];
-        if (eight.whole) {
-            for (std::uint32_t lane = 0; lane < kLanes; ++lane) {
-                const auto& crown = aimedCrowns_[eight.firstCrown + lane];
-                if (crown.half == kNothing)
-                    continue;
-                wholes_.push_back({&edges, lane});
-                wholeCrowns_.push_back(&crown);
-            }
-            return;
+            addCandidates(eight, firstBody, window);
+            continue;
         }
-        if (!eight.hangs) {
-            plain += work_.candidates(edges, pack.window, &candidates_[plain]);
-            return;
+        if (eight.across_m2 > kWide * perRay_m2) {
+            aimEight(eight);
+            wideCount_ += work_.candidates(aimed_[eight.first].windows, window, firstBody,
+                                           &wide_[wideCount_]);
+            continue;
         }
-        const std::size_t before = hanging;
-        hanging += work_.candidates(edges, pack.window, &curtains_[hanging]);
-        for (std::size_t i = before; i < hanging; ++i)
-            curtainSheets_[i] = &aimedSheets_[eight.firstSheet + curtains_[i].lane];
-    });
-    CrossingRows rows = found.open(plain + hanging + wholes_.size());
-    if (plain > 0)
-        work_.crossCapsules(candidates_.data(), plain, pack, rows);
-    if (hanging > 0)
-        work_.crossCurtains(curtains_.data(), curtainSheets_.data(), hanging, pack, rows);
+        if (eight.outlineTurn != turn_)
+            work_.outline(capsules_[eight.first], axes_, outlines_[eight.first]);
+        eight.outlineTurn = turn_;
+        met_.push_back({&outlines_[eight.first], firstBody});
+    }
+}
+
+void TreeBeam::crossings(const AimedPack& pack, Crossings& found)
+{
+    findMet(pack.window);
+    CrossingRows rows = found.open(limbs_.size());
+    if (wideCount_ > 0)
+        work_.crossWideCapsules({wide_.data(), wideCount_}, aimed_.data(), names_.data(), pack,
+                                rows);
+    if (!curtains_.empty())
+        work_.crossCurtains(curtains_, curtainSheets_.data(), names_.data(), pack, rows);
     if (!wholes_.empty())
-        work_.crossEllipsoids(wholes_.data(), wholeCrowns_.data(), wholes_.size(), pack, rows);
+        work_.crossEllipsoids(wholes_, wholeCrowns_.data(), names_.data(), pack, rows);
+    if (!met_.empty())
+        work_.crossCapsules(met_, {single_.data(), names_.data()}, pack, axes_, rows);
     found.close(rows);
 }
 
@@ -175,8 +202,9 @@ namespace {
 Rows rows(std::span<const Crossing> crossings, const TreeBeam& tree)
 {
     thread_local std::vector<Lanes> scratch; // kept: asked for every pack and tree
-    if (scratch.size() < 4 * crossings.size())
-        scratch.resize(8 * crossings.size());
+    const std::size_t room = scratchLanes(crossings.size(), tree.densities().size());
+    if (scratch.size() < room)
+        scratch.resize(2 * room);
     return {crossings.data(), crossings.size(), tree.densities(), scratch.data()};
 }
 
@@ -185,6 +213,13 @@ Rows rows(std::span<const Crossing> crossings, const TreeBeam& tree)
 void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes& path, Lanes& wood)
 {
     laneWork().pathAndWood(rows(crossings, tree), path, wood);
+}
+
+void limbLosses(std::span<const Crossing> crossings, const TreeBeam& tree,
+                std::span<const LimbRange> limbs, const LimbLight& light,
+                std::span<LimbLoss> losses)
+{
+    laneWork().limbLosses(rows(crossings, tree), limbs, light, losses.data());
 }
 
 void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, LimbRange limb,

@@ -31,27 +31,20 @@ public:
     [[nodiscard]] std::size_t size() const { return count_; }
     [[nodiscard]] std::span<const Crossing> from(std::size_t first) const
     {
-        return std::span(slots_).subspan(first + 1, count_ - first);
+        return std::span(rows_).subspan(first + 1, count_ - first);
     }
-    /// Begins a tree, whose crossings share no row with those before.
-    void begin() { lanesUsed_ = (1U << kLanes) - 1; }
-    /// Where crossings of this many bodies may be added; close() takes them in.
+    /// Where crossings of a tree of this many bodies may be added; close() takes them in.
     [[nodiscard]] CrossingRows open(std::size_t bodies)
     {
-        if (slots_.size() < count_ + 1 + bodies)
-            slots_.resize(2 * (count_ + 1 + bodies));
-        return {slots_.data() + count_, lanesUsed_};
+        if (rows_.size() < count_ + 1 + bodies)
+            rows_.resize(2 * (count_ + 1 + bodies));
+        return {rows_.data() + 1 + count_};
     }
-    void close(const CrossingRows& rows)
-    {
-        count_ = static_cast<std::size_t>(rows.last - slots_.data());
-        lanesUsed_ = rows.lanesUsed;
-    }
+    void close(const CrossingRows& rows) { count_ += rows.count; }
 
 private:
-    std::vector<Crossing> slots_; ///< the first is idle: the row before the first
+    std::vector<Crossing> rows_; ///< the first is idle: the row before the first
     std::size_t count_{};
-    unsigned lanesUsed_{};
 };
 
 /// One tree's bodies, made ready for packs of parallel rays. Gives the same as leafyPath_m() of
@@ -88,24 +81,32 @@ private:
     };
     /// Eight neighbours, all with hanging shoots or all without, or all whole crowns.
     struct Eight {
-        std::size_t firstEdges{}; ///< into edges_ and aimed_: one block, or four if they hang
+        enum class Kind { capsules, curtains, crowns };
+        Kind kind{};
+        std::size_t first{}; ///< of its kind: blocks of capsules, of four edges, crowns
         std::size_t firstSheet{};
-        bool hangs{};
-        bool whole{}; ///< crowns drawn as one body, from crowns_[firstCrown] on
-        std::size_t firstCrown{};
-        unsigned turn{}; ///< the turn_ at which it was last aimed
+        float across_m2{};      ///< of capsules: what each shows to the light, about
+        unsigned turn{};        ///< the turn_ at which it was last aimed
+        unsigned outlineTurn{}; ///< likewise its outlines
     };
     void addInEights(std::span<const Solid> solids, std::vector<Box>& boxes);
     void addEight(std::span<const Solid> solids);
     void addCrowns(std::span<const CrownBody> crowns, Vec3 origin, std::vector<Box>& boxes);
     void aimEight(Eight& eight);
+    void findMet(const Window& window);
+    void addCandidates(const Eight& eight, std::uint32_t firstBody, const Window& window);
 
     const LaneWork& work_;
     std::vector<std::size_t> limbs_; ///< per body, eight for each Eight
+    std::vector<BodyName> names_;    ///< the same
+    std::vector<Capsule> single_;    ///< the same, of those without hanging shoots
     std::vector<float> densities_;
-    std::vector<Eight> eights_;
-    std::vector<EightCapsules> edges_;
-    std::vector<AimedCapsules> aimed_;
+    std::vector<Eight> eights_; ///< those of capsules first, in the order of capsules_
+    std::vector<EightCapsules> capsules_;
+    std::vector<EightOutlines> outlines_; ///< of capsules_
+    std::vector<AimedCapsules> aimed_;    ///< of capsules_
+    std::vector<EightCapsules> edges_;    ///< four for each Eight that hangs
+    std::vector<AimedCapsules> aimedEdges_;
     std::vector<Curtain> sheets_; ///< eight for each Eight that hangs
     std::vector<AimedSheet> aimedSheets_;
     std::vector<Ellipsoid> crowns_; ///< eight for each Eight of whole crowns, from the origin
@@ -113,13 +114,16 @@ private:
     NestedBoxes nested_; ///< around eights
     BeamFrame frame_;
     BeamAxes axes_;
-    std::vector<Candidate> candidates_;
+    Window window_;
+    unsigned turn_{};
+    // What the pack at hand may meet:
+    std::vector<EightMet> met_;
+    std::vector<std::uint32_t> wide_; ///< with room for eight more than there are
+    std::size_t wideCount_{};
     std::vector<Candidate> curtains_;
     std::vector<const AimedSheet*> curtainSheets_;
     std::vector<Candidate> wholes_;
     std::vector<const AimedEllipsoid*> wholeCrowns_;
-    Window window_;
-    unsigned turn_{};
 };
 
 /// Metres of crown on each of eight rays, weighted by relative density; overlaps count once, by
@@ -128,6 +132,11 @@ void leafyPath(std::span<const Crossing> crossings, const TreeBeam& tree, Lanes&
 
 /// Share of light let through: exp(-extinction path), 0 where there is wood.
 void through(const Lanes& path, const Lanes& wood, float extinction_1_m, Lanes& share);
+
+/// What each of some limbs takes.
+void limbLosses(std::span<const Crossing> crossings, const TreeBeam& tree,
+                std::span<const LimbRange> limbs, const LimbLight& light,
+                std::span<LimbLoss> losses);
 
 /// Share of light let through by the tree without a limb, and by that limb alone.
 void limbShares(std::span<const Crossing> crossings, const TreeBeam& tree, LimbRange limb,

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace model::light {
 namespace {
@@ -36,6 +37,34 @@ Box united(const Box& a, const Box& b)
         {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y), std::max(a.high.z, b.high.z)}};
 }
 
+float perLength(Vec3 a, Vec3 b)
+{
+    const double length_m = norm(b - a);
+    return static_cast<float>(length_m > kHardlyAny_m ? 1.0 / length_m : 0.0);
+}
+
+/// Outline of a capsule, its axis seen from the middling angle: pi / 4 of its length.
+double shown_m2(const Curtain& curtain)
+{
+    const double r = curtain.radius_m;
+    return std::numbers::pi * r * r + 2.0 * r * norm(curtain.b - curtain.a) * std::numbers::pi / 4;
+}
+
+Capsule capsule(const Curtain& curtain)
+{
+    const auto f = [](double value) { return static_cast<float>(value); };
+    const Vec3 a = curtain.a;
+    const Vec3 along = curtain.b - curtain.a;
+    return {f(a.x),
+            f(a.y),
+            f(a.z),
+            f(along.x),
+            f(along.y),
+            f(along.z),
+            f(curtain.radius_m),
+            perLength(curtain.a, curtain.b)};
+}
+
 void put(Vec3 a, Vec3 b, double radius_m, std::size_t lane, EightCapsules& eight)
 {
     const auto f = [lane](double value, Lanes& to) { to[lane] = static_cast<float>(value); };
@@ -46,8 +75,7 @@ void put(Vec3 a, Vec3 b, double radius_m, std::size_t lane, EightCapsules& eight
     f(b.y, eight.by);
     f(b.z, eight.bz);
     f(radius_m, eight.radius);
-    const double length_m = norm(b - a);
-    f(length_m > kHardlyAny_m ? 1.0 / length_m : 0.0, eight.perLength);
+    eight.perLength[lane] = perLength(a, b);
 }
 
 } // namespace
@@ -73,7 +101,7 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
     const auto rest = std::ranges::unique(densities_);
     densities_.erase(rest.begin(), rest.end());
     std::vector<Box> boxes;
-    for (auto* solids : {&plain, &hanging, &wood}) {
+    for (auto* solids : {&plain, &wood, &hanging}) {
         for (auto& solid : *solids) {
             solid.curtain.a += -1.0 * origin;
             solid.curtain.b += -1.0 * origin;
@@ -84,12 +112,12 @@ TreeBeam::TreeBeam(const Canopy& canopy, Vec3 origin) : work_(laneWork())
         addCrowns(
             std::span(canopy.crowns).subspan(first, std::min(kLanes, canopy.crowns.size() - first)),
             origin, boxes);
+    outlines_.resize(capsules_.size());
+    aimed_.resize(capsules_.size());
+    wide_.resize(kLanes * (capsules_.size() + 1));
+    aimedEdges_.resize(edges_.size());
     aimedCrowns_.resize(crowns_.size());
     aimedSheets_.resize(sheets_.size());
-    // Room for a whole eight more, for those that are not met are written too.
-    candidates_.resize(limbs_.size() + kLanes);
-    curtains_.resize(sheets_.size() + kLanes);
-    curtainSheets_.resize(sheets_.size() + kLanes);
     nested_ = NestedBoxes(boxes);
 }
 
@@ -117,28 +145,32 @@ void TreeBeam::addInEights(std::span<const Solid> solids, std::vector<Box>& boxe
 void TreeBeam::addEight(std::span<const Solid> solids)
 {
     const bool hangs = solids.front().hangs;
-    eights_.push_back({edges_.size(), sheets_.size(), hangs, false, 0, 0});
+    auto& blocks = hangs ? edges_ : capsules_;
+    const std::size_t first = blocks.size();
+    eights_.push_back(
+        {hangs ? Eight::Kind::curtains : Eight::Kind::capsules, first, sheets_.size(), 0.0F, 0, 0});
     EightCapsules none;
     none.radius = allLanes(kNothing);
-    const std::size_t first = edges_.size();
-    edges_.resize(first + (hangs ? 4 : 1), none);
-    aimed_.resize(edges_.size());
+    blocks.resize(first + (hangs ? 4 : 1), none);
     for (std::size_t lane = 0; lane < kLanes; ++lane) {
-        limbs_.push_back(lane < solids.size() ? solids[lane].limb : 0);
+        const Solid solid = lane < solids.size() ? solids[lane] : Solid{};
+        limbs_.push_back(solid.limb);
+        names_.push_back({solid.density, static_cast<std::int32_t>(solid.limb)});
+        single_.push_back(capsule(solid.curtain));
         if (hangs)
-            sheets_.push_back(lane < solids.size() ? solids[lane].curtain : Curtain{});
+            sheets_.push_back(solid.curtain);
         if (lane >= solids.size())
             continue;
-        aimed_[first].density[lane] = solids[lane].density;
-        aimed_[first].limbs[lane] = static_cast<std::int32_t>(limbs_.back());
-        const auto& curtain = solids[lane].curtain;
+        const auto& curtain = solid.curtain;
         if (!hangs) {
-            put(curtain.a, curtain.b, curtain.radius_m, lane, edges_[first]);
+            eights_.back().across_m2 +=
+                static_cast<float>(shown_m2(curtain) / static_cast<double>(solids.size()));
+            put(curtain.a, curtain.b, curtain.radius_m, lane, blocks[first]);
             continue;
         }
         const auto corner = corners(curtain);
         for (std::size_t edge = 0; edge < 4; ++edge)
-            put(corner[edge], corner[(edge + 1) % 4], curtain.radius_m, lane, edges_[first + edge]);
+            put(corner[edge], corner[(edge + 1) % 4], curtain.radius_m, lane, blocks[first + edge]);
     }
 }
 
@@ -146,20 +178,17 @@ void TreeBeam::numberLimbs(std::span<const std::size_t> numbers)
 {
     for (std::size_t body = 0; body < limbs_.size(); ++body)
         if (limbs_[body] < numbers.size())
-            aimed_[eights_[body / kLanes].firstEdges].limbs[body % kLanes] =
-                static_cast<std::int32_t>(numbers[limbs_[body]]);
+            names_[body].limb = static_cast<std::int32_t>(numbers[limbs_[body]]);
 }
 
 void TreeBeam::addCrowns(std::span<const CrownBody> crowns, Vec3 origin, std::vector<Box>& boxes)
 {
-    // Crowns are no capsules: of the block of these only the names are used.
-    eights_.push_back({edges_.size(), 0, false, true, crowns_.size(), 0});
-    edges_.emplace_back().radius = allLanes(kNothing);
-    auto& names = aimed_.emplace_back();
+    eights_.push_back({Eight::Kind::crowns, crowns_.size(), 0, 0.0F, 0, 0});
     for (std::size_t lane = 0; lane < kLanes; ++lane) {
         const bool there = lane < crowns.size();
         limbs_.push_back(0);
-        names.density[lane] = there ? static_cast<float>(crowns[lane].density) : 0.0F;
+        names_.push_back({there ? static_cast<float>(crowns[lane].density) : 0.0F, 0});
+        single_.emplace_back();
         crowns_.push_back(there ? crowns[lane].solid : Ellipsoid{});
         if (!there)
             continue;

@@ -61,6 +61,25 @@ UNDERBOUGH_INLINE Real greater(Real a, Real b)
     return a > b ? a : b;
 #endif
 }
+/// Sum of all lanes.
+UNDERBOUGH_INLINE float sum(Real a)
+{
+    a += __builtin_shufflevector(a, a, 4, 5, 6, 7, 0, 1, 2, 3);
+    a += __builtin_shufflevector(a, a, 2, 3, 0, 1, 6, 7, 4, 5);
+    return a[0] + a[1];
+}
+/// Lane i: lane which[i] of `from`, 0 <= which[i] < 8.
+UNDERBOUGH_INLINE Real pick(Real from, Truth which)
+{
+#if defined(__AVX2__)
+    return __builtin_ia32_permvarsf256(from, which);
+#else
+    Real picked;
+    for (std::size_t i = 0; i < kLanes; ++i)
+        picked[i] = from[static_cast<std::size_t>(which[i])];
+    return picked;
+#endif
+}
 /// Between 0 and 1.
 UNDERBOUGH_INLINE Real share(Real a)
 {

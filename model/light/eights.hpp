@@ -51,14 +51,43 @@ struct AimedCapsules {
     Lanes perRun{};                ///< 1 / run; 0 where the axis lies along the ray
     Lanes bend{};                  ///< cosine(axis, ray) / run
     Lanes radiusSquared{};
-    Lanes density{};   ///< of leaf, relative; 0: wood, opaque
-    LimbLanes limbs{}; ///< number of the limb that each grows on
 };
 
-/// One body that a pack may meet: a lane of an eight.
+/// Eight capsules as the beam sees them, as far as it takes to tell which rays meet them.
+struct EightOutlines {
+    Lanes aside{}, up{};       ///< of the first end
+    Lanes runAside{}, runUp{}; ///< from there to the other end
+    Lanes perRunSquared{};
+    Lanes radiusSquared{}; ///< a hair more, for rounding's sake; less than 0: no capsule
+    /// Around all eight: least aside, least up, and less the most of each.
+    std::array<float, 4> bounds{};
+};
+
+/// A capsule by itself, metres from the packs' origin.
+struct Capsule {
+    float ax{}, ay{}, az{};
+    float alongX{}, alongY{}, alongZ{}; ///< from the first end to the other
+    float radius{};
+    float perLength{}; ///< as EightCapsules'
+};
+
+/// What a crossing tells of the body crossed.
+struct BodyName {
+    float density{};     ///< of leaf, relative; 0: wood, opaque
+    std::int32_t limb{}; ///< number of the limb that it grows on
+};
+
+/// Eight capsules that a pack may meet.
+struct EightMet {
+    const EightOutlines* outlines{};
+    std::uint32_t firstBody{}; ///< index of the first of the eight
+};
+
+/// One curtain or crown that a pack may meet: a lane of an eight.
 struct Candidate {
-    const AimedCapsules* eight{};
+    const AimedCapsules* eight{}; ///< not of crowns
     std::uint32_t lane{};
+    std::uint32_t body{}; ///< index among the tree's bodies
 };
 
 /// The flat sides of a curtain with hanging shoots, as the beam sees them.
@@ -89,11 +118,12 @@ struct Crossing {
 };
 inline constexpr float kMissed = 1e30F;
 
-/// Crossings as they are found: those of several bodies share a row while their rays differ, for
+/// Crossings as they are found. Those of several bodies share a row while their rays differ, for
 /// small bodies meet but one or two of the eight.
 struct CrossingRows {
-    Crossing* last{};     ///< the row that is being filled; with room behind it
-    unsigned lanesUsed{}; ///< of it, one bit for each lane
+    Crossing* rows{}; ///< with room for as many as there are bodies, and one before the first
+    std::uint32_t count{};
+    unsigned lanesUsed{(1U << kLanes) - 1}; ///< of the last row, one bit for each lane
 };
 
 } // namespace model::light

@@ -103,26 +103,36 @@ UNDERBOUGH_INLINE void add(const Crossing& row, Truth in, bool few, Ends& ends)
     ++ends.count;
 }
 
-UNDERBOUGH_INLINE Real unionLength(const Ends& ends, bool few)
+/// Room for the ends of one layer of leaf.
+UNDERBOUGH_INLINE Ends layerEnds(const Rows& rows, std::size_t layer)
 {
+    Lanes* const room = rows.scratch + 2 * rows.count * layer;
+    return {room, room + rows.count, 0};
+}
+
+/// Ends of all rows, in order, with leaf of at least a layer's density.
+UNDERBOUGH_INLINE Ends orderedEnds(const Rows& rows, std::size_t layer)
+{
+    const bool few = rows.count <= kFew;
+    const float least = rows.layers.data()[layer];
+    Ends ends = layerEnds(rows, layer);
+    for (std::size_t r = 0; r < rows.count; ++r)
+        add(rows.rows[r], eight::load(rows.rows[r].density) >= least, few, ends);
     if (!few) {
         putInOrder(ends.from, ends.count);
         putInOrder(ends.to, ends.count);
     }
-    return unionLength(ends.from, ends.to, ends.count);
+    return ends;
 }
 
 void pathAndWood(const Rows& rows, Lanes& path, Lanes& wood)
 {
-    const bool few = rows.count <= kFew;
     Real sum{};
     float done = 0.0F;
     for (std::size_t i = 0; i < rows.layers.size(); ++i) {
         const float layer = rows.layers.data()[i];
-        Ends ends{rows.scratch, rows.scratch + rows.count, 0};
-        for (std::size_t r = 0; r < rows.count; ++r)
-            add(rows.rows[r], eight::load(rows.rows[r].density) >= layer, few, ends);
-        sum += (layer - done) * unionLength(ends, few);
+        const Ends ends = orderedEnds(rows, i);
+        sum += (layer - done) * unionLength(ends.from, ends.to, ends.count);
         done = layer;
     }
     eight::store(sum, path);
@@ -140,38 +150,102 @@ UNDERBOUGH_INLINE Truth holds(const Crossing& row, LimbRange limb)
     return (limbs >= limb.first) & (limbs < limb.end);
 }
 
-void limbShares(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& without, Lanes& only)
+/// Takes one value of each lane out of values in order; kMissed takes none but a last that is
+/// missed itself.
+UNDERBOUGH_INLINE void takeOut(const Lanes* ordered, std::size_t count, Real value, Lanes* rest)
 {
-    const bool few = rows.count <= kFew;
-    Real pathWithout{};
-    Real pathOnly{};
+    Real there = eight::load(ordered[0]);
+    for (std::size_t i = 0; i < count; ++i) {
+        const Real next = i + 1 < count ? eight::load(ordered[i + 1]) : eight::all(kMissed);
+        eight::store(there < value ? there : next, rest[i]);
+        there = next;
+    }
+}
+
+/// Metres of one layer of leaf without a limb and of that limb alone.
+struct Apart {
+    Real without;
+    Real only;
+};
+
+/// \param all  ends of all rows of that layer, in order
+UNDERBOUGH_INLINE Apart apart(const Rows& rows, std::size_t layer, const Ends& all, LimbRange limb)
+{
+    const Ends rest = layerEnds(rows, rows.layers.size());
+    Ends its = layerEnds(rows, rows.layers.size() + 1);
+    const float least = rows.layers.data()[layer];
+    Ends others = all;
+    for (std::size_t r = 0; r < rows.count; ++r) {
+        const Crossing& row = rows.rows[r];
+        const Real from = eight::load(row.from);
+        const Truth held =
+            (eight::load(row.density) >= least) & (from < kMissed) & holds(row, limb);
+        if (eight::bits(held) == 0) // seldom in more than one or two rows
+            continue;
+        add(row, held, true, its);
+        const Real to = eight::load(row.to);
+        takeOut(others.from, all.count, held ? from : eight::all(kMissed), rest.from);
+        takeOut(others.to, all.count, held ? to : eight::all(kMissed), rest.to);
+        others = rest;
+    }
+    return {unionLength(others.from, others.to, all.count),
+            unionLength(its.from, its.to, its.count)};
+}
+
+/// Shares of light without a limb and past that limb alone.
+struct Shares {
+    Real without;
+    Real only;
+};
+
+/// The layers' ends are in their places, in order.
+UNDERBOUGH_INLINE Shares sharesOf(const Rows& rows, LimbRange limb, float extinction_1_m)
+{
+    Apart path{Real{}, Real{}};
     float done = 0.0F;
     for (std::size_t i = 0; i < rows.layers.size(); ++i) {
-        const float layer = rows.layers.data()[i];
-        Ends others{rows.scratch, rows.scratch + rows.count, 0};
-        Ends its{rows.scratch + 2 * rows.count, rows.scratch + 3 * rows.count, 0};
-        for (std::size_t r = 0; r < rows.count; ++r) {
-            const Crossing& row = rows.rows[r];
-            const Truth leaf = eight::load(row.density) >= layer;
-            const Truth held = leaf & holds(row, limb);
-            add(row, leaf & ~held, few, others);
-            if (eight::bits(held) != 0) // seldom in more than one or two rows
-                add(row, held, few, its);
-        }
-        pathWithout += (layer - done) * unionLength(others, few);
-        pathOnly += (layer - done) * unionLength(its, few);
-        done = layer;
+        Ends all = layerEnds(rows, i);
+        all.count = rows.count;
+        const Apart part = apart(rows, i, all, limb);
+        const float more = rows.layers.data()[i] - done;
+        path = {path.without + more * part.without, path.only + more * part.only};
+        done = rows.layers.data()[i];
     }
     Truth woodWithout{};
     Truth woodOnly{};
     for (std::size_t r = 0; r < rows.count; ++r) {
         const Crossing& row = rows.rows[r];
         const Truth met = (eight::load(row.density) == 0.0F) & (eight::load(row.from) < kMissed);
-        woodOnly |= met & holds(row, limb);
-        woodWithout |= met & ~holds(row, limb);
+        const Truth held = holds(row, limb);
+        woodOnly |= met & held;
+        woodWithout |= met & ~held;
     }
-    eight::store(woodWithout ? Real{} : expMinus(pathWithout * extinction_1_m), without);
-    eight::store(woodOnly ? Real{} : expMinus(pathOnly * extinction_1_m), only);
+    return {woodWithout ? Real{} : expMinus(path.without * extinction_1_m),
+            woodOnly ? Real{} : expMinus(path.only * extinction_1_m)};
+}
+
+void limbShares(const Rows& rows, LimbRange limb, float extinction_1_m, Lanes& without, Lanes& only)
+{
+    for (std::size_t i = 0; i < rows.layers.size(); ++i)
+        orderedEnds(rows, i);
+    const Shares shares = sharesOf(rows, limb, extinction_1_m);
+    eight::store(shares.without, without);
+    eight::store(shares.only, only);
+}
+
+void limbLosses(const Rows& rows, std::span<const LimbRange> limbs, const LimbLight& light,
+                LimbLoss* losses)
+{
+    for (std::size_t i = 0; i < rows.layers.size(); ++i)
+        orderedEnds(rows, i);
+    const Real open = eight::load(light.open);
+    const Real others = eight::load(light.others);
+    const Real through = eight::load(light.through);
+    for (std::size_t i = 0; i < limbs.size(); ++i) {
+        const Shares shares = sharesOf(rows, limbs[i], light.extinction_1_m);
+        losses[i] = {eight::sum(others * (shares.without - through)),
+                     eight::sum(open * (1.0F - shares.only))};
+    }
 }
 
 void limbsMet(const Crossing* rows, std::size_t count, std::uint64_t* met)

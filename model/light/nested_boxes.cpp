@@ -55,6 +55,8 @@ NestedBoxes::NestedBoxes(std::span<const Box> boxes)
         added.windows.resize(added.boxes.size());
         level = above.size() > 1 ? std::move(above) : std::vector<Box>{};
     }
+    met_.resize(kLanes * (boxes.size() + kLanes));
+    above_.resize(met_.size());
 }
 
 void NestedBoxes::aim(const LaneWork& work, const BeamAxes& axes)
@@ -62,6 +64,19 @@ void NestedBoxes::aim(const LaneWork& work, const BeamAxes& axes)
     for (auto& level : levels_)
         for (std::size_t i = 0; i < level.boxes.size(); ++i)
             work.aimBoxes(level.boxes[i], axes, level.windows[i]);
+}
+
+std::span<const std::uint32_t> NestedBoxes::met(const LaneWork& work, const Window& window)
+{
+    if (levels_.empty())
+        return {};
+    std::size_t count = 1;
+    met_.front() = 0;
+    for (auto level = levels_.rbegin(); level != levels_.rend(); ++level) {
+        std::swap(met_, above_);
+        count = work.metInside(level->windows.data(), {above_.data(), count}, window, met_.data());
+    }
+    return {met_.data(), count};
 }
 
 Window NestedBoxes::whole(const LaneWork& work) const

@@ -3,7 +3,7 @@
 #include "model/geometry/vec3.hpp"
 #include "model/light/lane_work.hpp"
 
-#include <bit>
+#include <cstdint>
 #include <span>
 #include <vector>
 
@@ -30,35 +30,17 @@ public:
     /// Around all boxes, as they were last turned.
     [[nodiscard]] Window whole(const LaneWork& work) const;
 
-    /// Calls `visit(index)` for each box whose window meets this one.
-    template <typename Visit>
-    void forEachMet(const LaneWork& work, const Window& window, const Visit& visit) const
-    {
-        if (!levels_.empty())
-            look(work, window, visit, levels_.size() - 1, 0);
-    }
+    /// The boxes whose windows meet this one, by index. Good until asked again.
+    [[nodiscard]] std::span<const std::uint32_t> met(const LaneWork& work, const Window& window);
 
 private:
     struct Level {
         std::vector<EightBoxes> boxes;
         std::vector<EightWindows> windows;
     };
-    template <typename Visit>
-    void look(const LaneWork& work, const Window& window, const Visit& visit, std::size_t level,
-              std::size_t eight) const
-    {
-        for (unsigned left = work.meeting(levels_[level].windows[eight], window); left != 0;
-             left &= left - 1) {
-            const std::size_t met =
-                eight * kLanes + static_cast<std::size_t>(std::countr_zero(left));
-            if (level == 0)
-                visit(met);
-            else
-                look(work, window, visit, level - 1, met);
-        }
-    }
-
     std::vector<Level> levels_; ///< the first holds the boxes themselves, the last is one eight
+    std::vector<std::uint32_t> met_;   ///< of the level at hand, with room for eight more
+    std::vector<std::uint32_t> above_; ///< of the level above
 };
 
 } // namespace model::light

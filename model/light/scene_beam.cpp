@@ -90,8 +90,8 @@ void SceneBeam::turnTo(const Receivers& receivers)
     const auto up = static_cast<float>(dot(frame_.up, middle));
     const auto reach = static_cast<float>(receivers.bounds.radius_m) + kBoxSlack_m;
     const Window whole{aside - reach, aside + reach, up - reach, up + reach};
-    treeBoxes_.forEachMet(work_, whole,
-                          [&](std::size_t box) { turnToTree(boxed_[box], receivers); });
+    for (const std::uint32_t box : treeBoxes_.met(work_, whole))
+        turnToTree(boxed_[box], receivers);
     turnToStructures(receivers);
 }
 

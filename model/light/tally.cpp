@@ -15,14 +15,6 @@ double sumOf(const Lanes& lanes)
     return sum;
 }
 
-double sumOfProduct(const Lanes& a, const Lanes& b)
-{
-    Lanes product;
-    for (std::size_t i = 0; i < kLanes; ++i)
-        product[i] = a[i] * b[i];
-    return sumOf(product);
-}
-
 double sumOfLoss(const Lanes& light, const Lanes& through)
 {
     Lanes loss;
@@ -147,24 +139,23 @@ void Tallier::addLimbs(const PackLight& light, const TreeLight& tree, const Lane
     const auto& numbers = limbs_[tree.tree];
     const auto rows = light.crossings.from(tree.firstCrossing).first(tree.crossings);
     findMet(rows, numbers);
-    const double standing = sumOfProduct(others, tree.through);
-    for (const std::size_t limb : met_) {
+    ranges_.clear();
+    for (const std::size_t limb : met_)
+        ranges_.push_back({static_cast<std::int32_t>(numbers.number[limb]),
+                           static_cast<std::int32_t>(numbers.end[limb])});
+    losses_.resize(met_.size());
+    limbLosses(rows, beam_.tree(tree.tree), ranges_,
+               {beam_.extinction_1_m(tree.tree), open, others, tree.through}, losses_);
+    for (std::size_t i = 0; i < met_.size(); ++i) {
+        const std::size_t limb = met_[i];
         auto& sum = limbSums_[firstLimb_[tree.tree] + limb];
         if (!sum.touched)
             shaderLimbs_.emplace_back(tree.tree, limb);
         sum.touched = true;
-        if (numbers.parent[limb] == kNoLimb) { // all grows from the trunk
+        if (numbers.parent[limb] == kNoLimb) // all grows from the trunk
             sum.taken += whole;
-            continue;
-        }
-        Lanes without;
-        Lanes only;
-        limbShares(rows, beam_.tree(tree.tree),
-                   {static_cast<std::int32_t>(numbers.number[limb]),
-                    static_cast<std::int32_t>(numbers.end[limb])},
-                   beam_.extinction_1_m(tree.tree), without, only);
-        sum.taken +=
-            {(sumOfProduct(others, without) - standing) * worth, sumOfLoss(open, only) * worth};
+        else
+            sum.taken += {losses_[i].removal * worth, losses_[i].firstIn * worth};
     }
 }
 

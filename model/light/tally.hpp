@@ -92,6 +92,8 @@ private:
     std::vector<std::pair<std::size_t, std::size_t>> shaderLimbs_; ///< trees and limbs touched
     // Of the pack and tree at hand:
     std::vector<std::size_t> met_;     ///< limbs that its rays meet, and those they grow from
+    std::vector<LimbRange> ranges_;    ///< of met_
+    std::vector<LimbLoss> losses_;     ///< of met_
     std::vector<std::uint64_t> isMet_; ///< one bit for each limb number
     std::vector<Lanes> before_;        ///< per tree met: what those before it let through
 };

@@ -75,6 +75,9 @@ TEST(CrownsOfSpecies, LetThroughMuchTheLightThatWasMeasured)
             continue;
         const double through = 0.1 + 0.9 * beamThrough(species);
         EXPECT_NEAR(through, species.leaf.transmittanceLeafOn->value, 0.2) << species.latin;
+        RecordProperty(std::string(species.latin).replace(species.latin.find(' '), 1, "_"),
+                       std::to_string(through) + " measured " +
+                           std::to_string(species.leaf.transmittanceLeafOn->value));
         ours += through;
         measured += species.leaf.transmittanceLeafOn->value;
         count += 1.0;

@@ -53,26 +53,32 @@ struct Answer {
     Lanes share{};
     Lanes without{};
     Lanes only{};
-    std::size_t candidates{};
+    std::size_t rows{};
 };
 
 Answer answer(const LaneWork& work, const Pack& pack, const EightCapsules& capsules)
 {
     AimedPack seen;
     work.aimPack(pack, slanting(), seen);
-    AimedCapsules aimed;
-    work.aimCapsules(capsules, slanting(), aimed);
-    aimed.density = allLanes(1.0F);
-    for (std::size_t i = 0; i < kLanes; ++i)
-        aimed.limbs[i] = static_cast<std::int32_t>(i);
-    std::vector<Candidate> list(kLanes + 1);
+    EightOutlines outlines;
+    work.outline(capsules, slanting(), outlines);
+    std::vector<Capsule> bodies;
+    std::vector<BodyName> names;
+    for (std::size_t i = 0; i < kLanes; ++i) {
+        bodies.push_back({capsules.ax[i], capsules.ay[i], capsules.az[i],
+                          capsules.bx[i] - capsules.ax[i], capsules.by[i] - capsules.ay[i],
+                          capsules.bz[i] - capsules.az[i], capsules.radius[i],
+                          capsules.perLength[i]});
+        names.push_back({1.0F, static_cast<std::int32_t>(i)});
+    }
     std::vector<Crossing> slots(kLanes + 1);
-    CrossingRows rows{slots.data(), (1U << kLanes) - 1};
+    CrossingRows rows{slots.data() + 1};
+    const EightMet met{&outlines, 0};
+    work.crossCapsules({&met, 1}, {bodies.data(), names.data()}, seen, slanting(), rows);
+    const std::size_t count = rows.count;
     Answer result;
-    result.candidates = work.candidates(aimed, seen.window, list.data());
-    work.crossCapsules(list.data(), result.candidates, seen, rows);
-    const auto count = static_cast<std::size_t>(rows.last - slots.data());
-    std::vector<Lanes> scratch(4 * count + 1);
+    result.rows = count;
+    std::vector<Lanes> scratch(scratchLanes(count, 1));
     const float layer = 1.0F;
     const Rows found{slots.data() + 1, count, {&layer, 1}, scratch.data()};
     work.pathAndWood(found, result.path, result.wood);
@@ -94,7 +100,7 @@ TEST(LaneWork, SaysTheSameOnEveryProcessor)
         const auto capsules = someCapsules(random);
         const Answer plain = answer(kPlainLanes, pack, capsules);
         const Answer here = answer(laneWork(), pack, capsules);
-        EXPECT_EQ(plain.candidates, here.candidates);
+        EXPECT_EQ(plain.rows, here.rows);
         for (std::size_t lane = 0; lane < kLanes; ++lane) {
             EXPECT_NEAR(plain.path[lane], here.path[lane], 0.005F);
             EXPECT_EQ(plain.wood[lane], here.wood[lane]);
