@@ -62,8 +62,9 @@ double beamThrough(const Species& species)
 // Published: share of total sunlight under single crowns in leaf, clear sky (trees/leaf.csv:
 // Gardner & Sydnor 1984, Heisler 1986, and two Mendoza studies). Total light is the beam and the
 // sky light that comes past the crown from the sides: a fifth of the sky's, taken as 0.1 of the
-// total. Single trees differ from their species' mean leaf by half and more: each species to 0.2,
-// the mean of all to 0.06.
+// total. Single trees differ from their species' mean leaf by half and more: each species to
+// 0.15 (largest miss 0.14, in docs/methods/light.md with its likely causes), the mean of all to
+// 0.06.
 TEST(CrownsOfSpecies, LetThroughMuchTheLightThatWasMeasured)
 {
     const auto tables = speciesTables();
@@ -74,7 +75,7 @@ TEST(CrownsOfSpecies, LetThroughMuchTheLightThatWasMeasured)
         if (!species.leaf.transmittanceLeafOn || !species.leaf.crownLai)
             continue;
         const double through = 0.1 + 0.9 * beamThrough(species);
-        EXPECT_NEAR(through, species.leaf.transmittanceLeafOn->value, 0.2) << species.latin;
+        EXPECT_NEAR(through, species.leaf.transmittanceLeafOn->value, 0.15) << species.latin;
         RecordProperty(std::string(species.latin).replace(species.latin.find(' '), 1, "_"),
                        std::to_string(through) + " measured " +
                            std::to_string(species.leaf.transmittanceLeafOn->value));
