@@ -27,6 +27,7 @@ ApplicationWindow {
     required property LimbViewModel limb
     required property LimbShapeViewModel limbShape
     required property PaperViewModel paper
+    required property WhyViewModel why
     /// Dark surroundings.
     property bool dark: false
 
@@ -228,8 +229,17 @@ ApplicationWindow {
                     }
                 }
             }
+            WhyPage {
+                objectName: "whyPage"
+                visible: window.why.isOpen && !window.showsDiary
+                Layout.preferredWidth: window.width < 1300 ? 340 : 400
+                Layout.maximumWidth: Layout.preferredWidth
+                Layout.fillHeight: true
+                why: window.why
+            }
             AnswersColumn {
-                visible: !window.showsDiary && window.garden.trees.length > 0
+                objectName: "answersColumn"
+                visible: !window.showsDiary && !window.why.isOpen && window.garden.trees.length > 0
                 Layout.preferredWidth: window.width < 1300 ? 340 : 400
                 Layout.maximumWidth: Layout.preferredWidth
                 Layout.fillHeight: true
@@ -237,6 +247,7 @@ ApplicationWindow {
                 work: window.work
                 light: window.light
                 day: window.day
+                why: window.why
             }
         }
         CautionStrip {

@@ -1,6 +1,7 @@
 #include "app/view/answers_view_model.hpp"
 
 #include "app/view/limb_title.hpp"
+#include "app/view/why.hpp"
 #include "app/words/breaking_words.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/light_words.hpp"
@@ -120,7 +121,8 @@ void AnswersViewModel::wordRoom()
                 : isShort               ? Tone::Mind
                                         : Tone::Good,
                 lowestToBlame(strip),
-                std::min(1.0, *strip.height_m / strip.needed_m)};
+                std::min(1.0, *strip.height_m / strip.needed_m),
+                why::key(why::Kind::strip, strip.strip)};
             if (full && !full->suggestion.cuts.empty()) {
                 const auto after = std::ranges::find(full->suggestion.after, strip.strip,
                                                      &model::headroom::StripHeadroom::strip);
@@ -181,7 +183,7 @@ void AnswersViewModel::wordStorm()
                 {limbTitle(limb), load.hasStrength ? units.share(load.utilisation) : tr("none"),
                  after && after->hasStrength ? units.share(after->utilisation) : QString(), why,
                  toneOf(load), QString::fromStdString(limb.id),
-                 load.hasStrength ? load.utilisation : 1.0});
+                 load.hasStrength ? load.utilisation : 1.0, why::key(why::Kind::limb, limb.id)});
         }
         const auto gust = units.speed(workspace_.gust_m_s());
         if (!facts.empty())
@@ -234,7 +236,8 @@ void AnswersViewModel::wordSun()
                  sentence(sun, then, all->question.date, *garden, workspace_.tables(), units),
                  toneOf(sun, plant, growing),
                  {},
-                 sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0});
+                 sun.openSky_h > 0.0 ? sun.sun_h / sun.openSky_h : 0.0,
+                 why::key(why::Kind::planting, sun.planting)});
         }
         QStringList hungry;
         for (const auto& fact : facts)

@@ -42,6 +42,8 @@ QVariant FactModel::data(const QModelIndex& index, int role) const
         return fact.id;
     case Measure:
         return fact.measure;
+    case Why:
+        return fact.why;
     default:
         return {};
     }
@@ -49,8 +51,8 @@ QVariant FactModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> FactModel::roleNames() const
 {
-    return {{Subject, "subject"}, {Figure, "figure"}, {After, "after"},    {Sentence, "sentence"},
-            {ToneRole, "tone"},   {Id, "factId"},     {Measure, "measure"}};
+    return {{Subject, "subject"}, {Figure, "figure"}, {After, "after"},     {Sentence, "sentence"},
+            {ToneRole, "tone"},   {Id, "factId"},     {Measure, "measure"}, {Why, "why"}};
 }
 
 } // namespace app

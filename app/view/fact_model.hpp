@@ -19,6 +19,7 @@ struct Fact {
     Tone::Value tone{Tone::Plain};
     QString id;       ///< of the limb or thing meant; empty: nothing to point at
     double measure{}; ///< 0 .. 1 or more, for a bar; less than 0: no bar
+    QString why{};    ///< for WhyViewModel::ask(); empty: its chain can't be opened
     friend bool operator==(const Fact&, const Fact&) = default;
 };
 
@@ -29,7 +30,7 @@ class FactModel : public QAbstractListModel {
     QML_UNCREATABLE("belongs to a view-model")
 
 public:
-    enum Role { Subject = Qt::UserRole + 1, Figure, After, Sentence, ToneRole, Id, Measure };
+    enum Role { Subject = Qt::UserRole + 1, Figure, After, Sentence, ToneRole, Id, Measure, Why };
 
     using QAbstractListModel::QAbstractListModel;
 

@@ -16,7 +16,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       day(workspace), paper(workspace, modelPaperWork(tables)),
       newGarden(workspace, systemCities(), QString::fromUtf8(QTimeZone::systemTimeZoneId())),
       addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
-      tree(workspace), limb(workspace, side), limbShape(workspace, side)
+      tree(workspace), limb(workspace, side), limbShape(workspace, side), why(workspace)
 {
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
 }
@@ -39,7 +39,8 @@ QVariantMap Pages::properties()
             {QStringLiteral("tree"), QVariant::fromValue(&tree)},
             {QStringLiteral("limb"), QVariant::fromValue(&limb)},
             {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)},
-            {QStringLiteral("paper"), QVariant::fromValue(&paper)}};
+            {QStringLiteral("paper"), QVariant::fromValue(&paper)},
+            {QStringLiteral("why"), QVariant::fromValue(&why)}};
 }
 
 std::vector<Example> builtInExamples()

@@ -16,6 +16,7 @@
 #include "app/view/side_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
+#include "app/view/why_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 
 #include <QVariantMap>
@@ -42,6 +43,7 @@ struct Pages {
     TreeViewModel tree;
     LimbViewModel limb;
     LimbShapeViewModel limbShape;
+    WhyViewModel why;
 
     /// \param tables  outlives the pages
     Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,

@@ -1,22 +1,16 @@
 #include "model/assessment/limb_explanation.hpp"
 
-#include <algorithm>
-#include <stdexcept>
+#include "model/assessment/find_tree.hpp"
 
 namespace model {
 
 LimbExplanation explainLimb(const Garden& garden, const Tables& tables, const Question& question,
                             const std::string& tree, std::size_t limb)
 {
-    const auto found = std::ranges::find(garden.trees, tree, &Tree::id);
-    if (found == garden.trees.end())
-        throw std::out_of_range("explainLimb: no tree '" + tree + "'");
-    (void)found->limbs.at(limb);
-    const auto* species = findSpecies(tables, found->species);
-    if (!species)
-        throw std::out_of_range("explainLimb: no species '" + found->species + "' in the tables");
-    const auto foliation = foliate(*found, *species);
-    auto conditions = conditionsOn(question.date, *found, *species, garden.place,
+    const auto& [found, species] = findTree(garden, tables, tree);
+    (void)found.limbs.at(limb);
+    const auto foliation = foliate(found, species);
+    auto conditions = conditionsOn(question.date, found, species, garden.place,
                                    question.gust_m_s.value_or(garden.designGust_m_s));
     conditions.air_C = question.air_C;
     const auto& place = garden.place;
@@ -25,9 +19,9 @@ LimbExplanation explainLimb(const Garden& garden, const Tables& tables, const Qu
             limb,
             question,
             conditions,
-            load::treeLoad(*found, foliation, *species, place, exposure, conditions).limbs.at(limb),
-            load::explain(*found, limb, foliation, *species, place, exposure, conditions),
-            load::breakingGusts(*found, foliation, *species, place, exposure, conditions).at(limb)};
+            load::treeLoad(found, foliation, species, place, exposure, conditions).limbs.at(limb),
+            load::explain(found, limb, foliation, species, place, exposure, conditions),
+            load::breakingGusts(found, foliation, species, place, exposure, conditions).at(limb)};
 }
 
 } // namespace model

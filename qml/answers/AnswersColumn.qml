@@ -13,6 +13,7 @@ ScrollView {
     required property WorkViewModel work
     required property LightViewModel light
     required property DayViewModel day
+    required property WhyViewModel why
 
     /// Cuts that are tried out: with the first, what comes of it is brought into sight.
     readonly property int tried: work.trial.count
@@ -41,7 +42,10 @@ ScrollView {
 
             Repeater {
                 model: root.answers.room
-                FactRow { onChosen: (id) => root.answers.choose(id) }
+                FactRow {
+                    onChosen: (id) => root.answers.choose(id)
+                    onWhyWanted: (why) => root.why.ask(why)
+                }
             }
         }
         Card {
@@ -53,7 +57,10 @@ ScrollView {
 
             Repeater {
                 model: root.answers.storm
-                FactRow { onChosen: (id) => root.answers.choose(id) }
+                FactRow {
+                    onChosen: (id) => root.answers.choose(id)
+                    onWhyWanted: (why) => root.why.ask(why)
+                }
             }
             Note {
                 Layout.topMargin: Theme.gap
@@ -70,7 +77,7 @@ ScrollView {
 
             Repeater {
                 model: root.answers.sun
-                FactRow {}
+                FactRow { onWhyWanted: (why) => root.why.ask(why) }
             }
         }
         YearCard {
@@ -81,6 +88,7 @@ ScrollView {
             id: trialCard
             Layout.fillWidth: true
             trial: root.work.trial
+            why: root.why
         }
         GoalsCard {
             Layout.fillWidth: true
@@ -89,6 +97,7 @@ ScrollView {
         WorkCard {
             Layout.fillWidth: true
             work: root.work
+            why: root.why
         }
         Card {
             objectName: "holdCard"
@@ -115,6 +124,7 @@ ScrollView {
         WhoCard {
             Layout.fillWidth: true
             work: root.work
+            why: root.why
         }
         DayCard {
             Layout.fillWidth: true

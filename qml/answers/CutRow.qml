@@ -23,6 +23,8 @@ AbstractButton {
     /// The gardener would rather leave this limb, or take it whatever else is done.
     signal leaveAsked(string id)
     signal takeAsked(string id)
+    /// Why so much leaf, and so heavy.
+    signal whyAsked
 
     Layout.fillWidth: true
     padding: 7
@@ -92,6 +94,13 @@ AbstractButton {
                     implicitHeight: 28
                     Accessible.name: qsTr("Take this limb whatever else is cut")
                     onClicked: root.takeAsked(root.limbId)
+                }
+                WhyButton {
+                    objectName: "whyCut" + root.number
+                    text: qsTr("Why?")
+                    Accessible.name: qsTr("Why this number?")
+                    Accessible.description: root.measures
+                    onClicked: root.whyAsked()
                 }
             }
             Repeater {

@@ -9,6 +9,7 @@ Card {
     id: root
 
     required property TrialViewModel trial
+    required property WhyViewModel why
 
     objectName: "trialCard"
     question: qsTr("What if I cut here?")
@@ -23,6 +24,12 @@ Card {
         taken: root.trial.leafShare
         allowed: root.trial.allowance
         label: root.trial.leafText
+    }
+    WhyButton {
+        objectName: "whyTrial"
+        visible: root.trial.count > 0
+        Accessible.description: root.trial.leafText
+        onClicked: root.why.ask(root.why.triedKey)
     }
     Repeater {
         model: root.trial.broken

@@ -8,6 +8,7 @@ Card {
     id: root
 
     required property WorkViewModel work
+    required property WhyViewModel why
 
     objectName: "whoCard"
     visible: root.work.who.length > 0
@@ -24,5 +25,10 @@ Card {
             font.pixelSize: Theme.small + 1
             color: Theme.ink
         }
+    }
+    WhyButton {
+        objectName: "whyWho"
+        text: qsTr("Why? The rules and who wrote them")
+        onClicked: root.why.ask(root.why.whoKey)
     }
 }

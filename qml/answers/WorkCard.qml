@@ -9,6 +9,7 @@ Card {
     id: root
 
     required property WorkViewModel work
+    required property WhyViewModel why
 
     objectName: "workCard"
     question: qsTr("What would I cut?")
@@ -24,6 +25,12 @@ Card {
         allowed: root.work.allowance
         label: root.work.leafText
     }
+    WhyButton {
+        objectName: "whyCuts"
+        visible: root.work.isKnown && root.work.leafShare > 0
+        Accessible.description: root.work.leafText
+        onClicked: root.why.ask(root.why.cutsKey)
+    }
     Repeater {
         model: root.work.allowanceReasons
         Note {
@@ -37,6 +44,7 @@ Card {
             onChosen: (id) => root.work.choose(id)
             onLeaveAsked: (id) => root.work.goals.keep(id)
             onTakeAsked: (id) => root.work.goals.lose(id)
+            onWhyAsked: root.why.askCut(number - 1)
         }
     }
     Repeater {

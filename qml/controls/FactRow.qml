@@ -15,8 +15,11 @@ AbstractButton {
     required property int tone
     required property string factId
     required property real measure
+    required property string why
 
     signal chosen(string id)
+    /// The chain behind the figure is wanted.
+    signal whyWanted(string why)
 
     property bool open: false
 
@@ -94,6 +97,12 @@ AbstractButton {
             color: Theme.softInk
             wrapMode: Text.WordWrap
             lineHeight: 1.15
+        }
+        WhyButton {
+            objectName: "why-" + root.why
+            visible: root.open && root.why.length > 0
+            Accessible.description: root.subject
+            onClicked: root.whyWanted(root.why)
         }
     }
 }

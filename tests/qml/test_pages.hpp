@@ -26,6 +26,7 @@ class TestPages : public QObject {
     Q_PROPERTY(app::LimbViewModel* limb READ limb CONSTANT FINAL)
     Q_PROPERTY(app::LimbShapeViewModel* limbShape READ limbShape CONSTANT FINAL)
     Q_PROPERTY(app::PaperViewModel* paper READ paper CONSTANT FINAL)
+    Q_PROPERTY(app::WhyViewModel* why READ why CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -47,6 +48,7 @@ public:
     [[nodiscard]] app::LimbViewModel* limb() { return &pages_.limb; }
     [[nodiscard]] app::LimbShapeViewModel* limbShape() { return &pages_.limbShape; }
     [[nodiscard]] app::PaperViewModel* paper() { return &pages_.paper; }
+    [[nodiscard]] app::WhyViewModel* why() { return &pages_.why; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

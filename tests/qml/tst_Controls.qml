@@ -22,6 +22,7 @@ TestCase {
             tone: Tone.Mind
             factId: "north"
             measure: 0.62
+            why: "limb:north"
         }
     }
     Component {
@@ -34,6 +35,21 @@ TestCase {
         }
     }
     SignalSpy { id: chosen; signalName: "chosen" }
+    SignalSpy { id: asked; signalName: "whyWanted" }
+
+    function test_anOpenFactSaysWhereItsFigureComesFrom() {
+        const row = createTemporaryObject(factRow, testCase)
+        const button = findChild(row, "why-limb:north")
+        verify(button && !button.visible)
+        mouseClick(row, 20, 8)
+        tryCompare(button, "visible", true)
+        asked.target = row
+        asked.clear()
+        wait(0) // for the row to lie out
+        mouseClick(button)
+        compare(asked.count, 1)
+        compare(asked.signalArguments[0][0], "limb:north")
+    }
 
     function test_aFactOpensToItsSentenceAndPointsAtItsLimb() {
         const row = createTemporaryObject(factRow, testCase)

@@ -24,6 +24,7 @@ TestCase {
         diary: pages.diary
         day: pages.day
         paper: pages.paper
+        why: pages.why
         newGarden: pages.newGarden
         addTree: pages.addTree
         planEditor: pages.planEditor

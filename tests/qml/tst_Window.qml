@@ -31,6 +31,7 @@ TestCase {
         limb: pages.limb
         limbShape: pages.limbShape
         paper: pages.paper
+        why: pages.why
     }
 
     function child(name) {

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QString>
+
+#include <string>
+
+namespace app::why {
+
+/// What WhyViewModel::ask() can be asked about, as a name that a page hands back to it.
+enum class Kind {
+    limb,     ///< load and breaking gust; id of the limb
+    strip,    ///< headroom; id of the strip
+    planting, ///< direct sun on the day; id of the planting
+    cut,      ///< leaf and weight of a suggested cut; its row
+    cuts,     ///< of all suggested cuts
+    tried,    ///< of a cut that is tried out; its row
+    allTried, ///< of all of those
+    who,      ///< who should do the work
+};
+
+struct Question {
+    Kind kind{};
+    std::string id;
+    friend bool operator==(const Question&, const Question&) = default;
+};
+
+/// "limb:stem"
+[[nodiscard]] QString key(Kind kind, const std::string& id = {});
+
+/// The other way round. \throws std::out_of_range  on what key() never makes
+[[nodiscard]] Question question(const QString& key);
+
+} // namespace app::why

@@ -1,0 +1,122 @@
+#include "app/view/why_view_model.hpp"
+
+#include "app/tables/tables.hpp"
+#include "app/view/answers_view_model.hpp"
+#include "tests/app/small_garden.hpp"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+
+#include <gtest/gtest.h>
+
+namespace app {
+namespace {
+
+const model::Tables& tables()
+{
+    static const model::Tables kTables = loadTables();
+    return kTables;
+}
+
+class WhyTest : public ::testing::Test {
+protected:
+    WhyTest()
+    {
+        workspace_.document().start(smallGarden());
+        until([this] { return !workspace_.isBusy(); });
+    }
+    template <typename Done>
+    void until(const Done& done)
+    {
+        QElapsedTimer timer;
+        timer.start();
+        while (!done() && timer.elapsed() < 60'000)
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+        ASSERT_TRUE(done());
+    }
+    void ask(const QString& key)
+    {
+        why_.ask(key);
+        until([this] { return !why_.title().isEmpty(); });
+    }
+    /// Value and origin of the first step whose name holds the words.
+    std::pair<QString, QString> step(const char* words)
+    {
+        auto& steps = *why_.steps();
+        for (int row = 0; row < steps.rowCount(); ++row) {
+            const auto index = steps.index(row);
+            if (steps.data(index, ChainModel::Name).toString().contains(QLatin1String(words)))
+                return {steps.data(index, ChainModel::Value).toString(),
+                        steps.data(index, ChainModel::Origin).toString()};
+        }
+        ADD_FAILURE() << "no step " << words;
+        return {};
+    }
+
+    int argc_ = 0;
+    QCoreApplication application_{argc_, nullptr};
+    Workspace workspace_{tables(), Units(QLocale(QLocale::English), Measures::metric),
+                         modelWorks(tables()), std::chrono::year(2025) / 7 / 3};
+    AnswersViewModel answers_{workspace_};
+    WhyViewModel why_{workspace_};
+};
+
+TEST_F(WhyTest, EveryFactThatIsToldNamesItsChain)
+{
+    for (const auto* facts : {answers_.room(), answers_.storm(), answers_.sun()}) {
+        ASSERT_FALSE(facts->facts().empty());
+        for (const auto& fact : facts->facts()) {
+            ask(fact.why);
+            EXPECT_GT(why_.steps()->rowCount(), 5) << fact.subject.toStdString();
+            EXPECT_FALSE(why_.answer().isEmpty());
+            why_.close();
+        }
+    }
+}
+
+TEST_F(WhyTest, ALimbsChainEndsInTheFigureThatStandsInTheAnswers)
+{
+    const auto& fact = answers_.storm()->facts().front();
+    ask(fact.why);
+    EXPECT_EQ(step("Share of its expected strength").first, fact.figure);
+}
+
+TEST_F(WhyTest, AStripsChainEndsInItsHeadroomAndNamesWhoAsksForHowMuch)
+{
+    ask(why::key(why::Kind::strip, "path"));
+    const auto* strip = &workspace_.quick()->headroom.front();
+    EXPECT_EQ(step("Headroom = height").first, workspace_.units().length(*strip->height_m));
+    EXPECT_EQ(step("Headroom usual for a path").first, workspace_.units().length(2.4));
+    EXPECT_TRUE(step("Headroom usual").second.contains(QStringLiteral("municipal")));
+}
+
+TEST_F(WhyTest, ItFollowsWhatIsDrawnAndClosesWhenItsLimbIsGone)
+{
+    ask(why::key(why::Kind::limb, "bough"));
+    const QString before = why_.answer();
+    auto tree = *workspace_.tree();
+    tree.limbs[1].stations[2].position_m.x += 1.0;
+    ASSERT_TRUE(workspace_.changeTree(QStringLiteral("longer"), tree));
+    until([&] { return why_.answer() != before; });
+    tree.limbs.pop_back();
+    ASSERT_TRUE(workspace_.changeTree(QStringLiteral("shorter"), tree));
+    EXPECT_FALSE(why_.isOpen());
+}
+
+TEST_F(WhyTest, CutsAndWhoHaveTheirChains)
+{
+    ASSERT_FALSE(workspace_.treeAssessment()->suggestion.cuts.empty());
+    why_.askCut(0);
+    until([this] { return !why_.title().isEmpty(); });
+    const auto& units = workspace_.units();
+    EXPECT_EQ(step("Share = leaf").first,
+              units.share(workspace_.treeAssessment()->suggestion.cuts[0].leafShare));
+    ask(why_.cutsKey());
+    EXPECT_EQ(step("Left to go").first,
+              units.share(workspace_.treeAssessment()->suggestion.allowance));
+    ask(why_.whoKey());
+    EXPECT_TRUE(why_.method().contains(QStringLiteral("advice.md")));
+}
+
+} // namespace
+} // namespace app
