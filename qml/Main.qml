@@ -28,6 +28,8 @@ ApplicationWindow {
     required property LimbShapeViewModel limbShape
     required property PaperViewModel paper
     required property WhyViewModel why
+    required property OffersViewModel offers
+    required property StagesViewModel stages
     /// Dark surroundings.
     property bool dark: false
 
@@ -248,6 +250,8 @@ ApplicationWindow {
                 light: window.light
                 day: window.day
                 why: window.why
+                offers: window.offers
+                stages: window.stages
             }
         }
         CautionStrip {

@@ -159,8 +159,16 @@ void TrialViewModel::takeSuggested()
     const auto* full = workspace_.treeAssessment();
     if (!full)
         return;
-    wanted_ = model::advice::cutsOf(full->suggestion);
-    tree_ = full->tree;
+    tryOut(model::advice::cutsOf(full->suggestion));
+}
+
+void TrialViewModel::tryOut(std::vector<model::Cut> cuts)
+{
+    const auto* tree = workspace_.tree();
+    if (!tree)
+        return;
+    wanted_ = model::advice::madeInTurn(*tree, cuts);
+    tree_ = tree->id;
     reckon();
 }
 

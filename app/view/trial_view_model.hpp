@@ -51,6 +51,8 @@ public:
     [[nodiscard]] QString who() const { return who_; }
     [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
 
+    /// Tries these in place of what was tried before.
+    void tryOut(std::vector<model::Cut> cuts);
     /// Tries the cut that a saw at this place means; one more at the same place takes it back.
     Q_INVOKABLE void sawAt(const QString& limb, double at_m);
     Q_INVOKABLE void takeChosenLimb(); ///< at its union

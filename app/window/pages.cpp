@@ -16,7 +16,8 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       day(workspace), paper(workspace, modelPaperWork(tables)),
       newGarden(workspace, systemCities(), QString::fromUtf8(QTimeZone::systemTimeZoneId())),
       addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
-      tree(workspace), limb(workspace, side), limbShape(workspace, side), why(workspace)
+      tree(workspace), limb(workspace, side), limbShape(workspace, side), why(workspace), offers(workspace, *work.trial(), modelOutlookWorks(tables)),
+      stages(workspace, modelOutlookWorks(tables))
 {
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
 }
@@ -40,7 +41,9 @@ QVariantMap Pages::properties()
             {QStringLiteral("limb"), QVariant::fromValue(&limb)},
             {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)},
             {QStringLiteral("paper"), QVariant::fromValue(&paper)},
-            {QStringLiteral("why"), QVariant::fromValue(&why)}};
+            {QStringLiteral("why"), QVariant::fromValue(&why)},
+            {QStringLiteral("offers"), QVariant::fromValue(&offers)},
+            {QStringLiteral("stages"), QVariant::fromValue(&stages)}};
 }
 
 std::vector<Example> builtInExamples()

@@ -10,10 +10,12 @@
 #include "app/view/limb_shape_view_model.hpp"
 #include "app/view/limb_view_model.hpp"
 #include "app/view/new_garden_view_model.hpp"
+#include "app/view/offers_view_model.hpp"
 #include "app/view/paper_view_model.hpp"
 #include "app/view/plan_editor_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
+#include "app/view/stages_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
 #include "app/view/why_view_model.hpp"
@@ -44,6 +46,8 @@ struct Pages {
     LimbViewModel limb;
     LimbShapeViewModel limbShape;
     WhyViewModel why;
+    OffersViewModel offers;
+    StagesViewModel stages;
 
     /// \param tables  outlives the pages
     Pages(const model::Tables& tables, Units units, Works works, std::chrono::year_month_day today,

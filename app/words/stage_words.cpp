@@ -23,17 +23,22 @@ QString stagesWords(const Stages& stages, const Wording& wording)
                .arg(wording.units.roughLength(stages.visits.front().suggestion.shoots.mean_m));
 }
 
-QString stageLine(const Stage& stage, const Wording& wording)
+QString stageCuts(const Stage& stage, const Wording& wording)
 {
     QStringList cuts;
     for (const auto& planned : stage.suggestion.cuts)
         cuts << Words::tr("%1 %2", "a kind of cut and the limb")
                     .arg(cutKindWords(planned.cut.kind), limbName(wording, planned.cut.limb));
-    if (cuts.isEmpty())
+    return cuts.isEmpty() ? Words::tr("nothing to cut") : cuts.join(QStringLiteral(", "));
+}
+
+QString stageLine(const Stage& stage, const Wording& wording)
+{
+    if (stage.suggestion.cuts.empty())
         return Words::tr("%1: nothing to cut.").arg(wording.units.date(stage.date));
     return Words::tr("%1, for %2 of the leaf: %3.")
         .arg(wording.units.date(stage.date), wording.units.share(stage.suggestion.leafShare),
-             cuts.join(QStringLiteral(", ")));
+             stageCuts(stage, wording));
 }
 
 } // namespace app

@@ -13,4 +13,7 @@ namespace app {
 /// One visit: its date, its leaf, its cuts in working order, in one line.
 [[nodiscard]] QString stageLine(const model::advice::Stage& stage, const Wording& wording);
 
+/// Its cuts alone: "removal cut “path limb”, thinning “south limb”"; or that there are none.
+[[nodiscard]] QString stageCuts(const model::advice::Stage& stage, const Wording& wording);
+
 } // namespace app

@@ -9,29 +9,16 @@ using model::advice::Lack;
 using model::advice::Offer;
 using model::advice::TradeOff;
 
-QString figure(Lack lack, const std::optional<double>& value, const Units& units)
-{
-    switch (lack) {
-    case Lack::headroom:
-        return value ? units.length(*value) : Words::tr("nothing overhead");
-    case Lack::relief:
-        return value ? units.share(*value) : Words::tr("no load");
-    case Lack::light:
-        break;
-    }
-    return units.hours(value.value_or(0.0));
-}
-
 QString figures(const TradeOff& tradeOff, const std::vector<std::optional<double>>& values,
                 const Wording& wording)
 {
     if (tradeOff.lack != Lack::headroom)
-        return figure(tradeOff.lack, values.front(), wording.units);
+        return tradeOffFigure(tradeOff.lack, values.front(), wording.units);
     QStringList parts;
     for (std::size_t i = 0; i < values.size(); ++i)
         parts << Words::tr("%1 %2", "a strip and its headroom")
                      .arg(thingName(wording.garden, tradeOff.subjects[i]),
-                          figure(tradeOff.lack, values[i], wording.units));
+                          tradeOffFigure(tradeOff.lack, values[i], wording.units));
     return parts.join(QStringLiteral("; "));
 }
 
@@ -51,6 +38,33 @@ QString tradeOffTitle(const TradeOff& tradeOff, const Wording& wording)
     }
     return Words::tr("Direct sun a day on %1 over the growing season:")
         .arg(thingName(wording.garden, tradeOff.subjects.front()));
+}
+
+QString tradeOffSubject(const TradeOff& tradeOff, std::size_t subject, const Wording& wording)
+{
+    switch (tradeOff.lack) {
+    case Lack::headroom:
+        return Words::tr("Room over %1").arg(thingName(wording.garden, tradeOff.subjects[subject]));
+    case Lack::relief:
+        return Words::tr("Hardest pressed limb, in a gust of %1")
+            .arg(wording.units.speed(wording.garden.designGust_m_s));
+    case Lack::light:
+        break;
+    }
+    return Words::tr("Sun on %1").arg(thingName(wording.garden, tradeOff.subjects[subject]));
+}
+
+QString tradeOffFigure(Lack lack, const std::optional<double>& value, const Units& units)
+{
+    switch (lack) {
+    case Lack::headroom:
+        return value ? units.length(*value) : Words::tr("nothing overhead");
+    case Lack::relief:
+        return value ? units.share(*value) : Words::tr("no load");
+    case Lack::light:
+        break;
+    }
+    return units.hours(value.value_or(0.0));
 }
 
 QStringList tradeOffLines(const TradeOff& tradeOff, const Wording& wording)

@@ -16,4 +16,13 @@ namespace app {
 [[nodiscard]] QStringList tradeOffLines(const model::advice::TradeOff& tradeOff,
                                         const Wording& wording);
 
+/// The thing itself in a few words, to be chosen from a list: "Room over “drive”". \param subject
+/// index into TradeOff::subjects
+[[nodiscard]] QString tradeOffSubject(const model::advice::TradeOff& tradeOff, std::size_t subject,
+                                      const Wording& wording);
+
+/// How much of it there is: a height, a share of strength, hours of sun.
+[[nodiscard]] QString tradeOffFigure(model::advice::Lack lack, const std::optional<double>& value,
+                                     const Units& units);
+
 } // namespace app

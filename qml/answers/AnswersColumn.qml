@@ -14,6 +14,8 @@ ScrollView {
     required property LightViewModel light
     required property DayViewModel day
     required property WhyViewModel why
+    required property OffersViewModel offers
+    required property StagesViewModel stages
 
     /// Cuts that are tried out: with the first, what comes of it is brought into sight.
     readonly property int tried: work.trial.count
@@ -98,6 +100,14 @@ ScrollView {
             Layout.fillWidth: true
             work: root.work
             why: root.why
+        }
+        StagesCard {
+            Layout.fillWidth: true
+            stages: root.stages
+        }
+        OffersCard {
+            Layout.fillWidth: true
+            offers: root.offers
         }
         Card {
             objectName: "holdCard"

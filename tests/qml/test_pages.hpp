@@ -27,6 +27,8 @@ class TestPages : public QObject {
     Q_PROPERTY(app::LimbShapeViewModel* limbShape READ limbShape CONSTANT FINAL)
     Q_PROPERTY(app::PaperViewModel* paper READ paper CONSTANT FINAL)
     Q_PROPERTY(app::WhyViewModel* why READ why CONSTANT FINAL)
+    Q_PROPERTY(app::OffersViewModel* offers READ offers CONSTANT FINAL)
+    Q_PROPERTY(app::StagesViewModel* stages READ stages CONSTANT FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -49,6 +51,8 @@ public:
     [[nodiscard]] app::LimbShapeViewModel* limbShape() { return &pages_.limbShape; }
     [[nodiscard]] app::PaperViewModel* paper() { return &pages_.paper; }
     [[nodiscard]] app::WhyViewModel* why() { return &pages_.why; }
+    [[nodiscard]] app::OffersViewModel* offers() { return &pages_.offers; }
+    [[nodiscard]] app::StagesViewModel* stages() { return &pages_.stages; }
 
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();

@@ -25,6 +25,8 @@ TestCase {
         day: pages.day
         paper: pages.paper
         why: pages.why
+        offers: pages.offers
+        stages: pages.stages
         newGarden: pages.newGarden
         addTree: pages.addTree
         planEditor: pages.planEditor

@@ -32,6 +32,8 @@ TestCase {
         limbShape: pages.limbShape
         paper: pages.paper
         why: pages.why
+        offers: pages.offers
+        stages: pages.stages
     }
 
     function child(name) {

@@ -1,0 +1,50 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Underbough.App
+import Underbough.Ui
+
+/// What more and less of the leaf would buy, one thing at a time.
+Card {
+    id: root
+
+    required property OffersViewModel offers
+
+    objectName: "offersCard"
+    question: qsTr("What would more or less leaf buy?")
+    headline: root.offers.shown ? root.offers.headline : ""
+    tone: Tone.Plain
+    stale: root.offers.shown && root.offers.isStale
+
+    PlainButton {
+        objectName: "showOffers"
+        text: root.offers.shown ? qsTr("Put it away") : qsTr("Weigh it")
+        Accessible.description: qsTr("Headroom, relief and sun for 5, 10, 15 % of the leaf and more, each by itself")
+        onClicked: root.offers.shown = !root.offers.shown
+    }
+    WorkingLine {
+        Layout.fillWidth: true
+        busy: root.offers.shown && root.offers.isBusy
+        label: qsTr("Weighing leaf against what it buys")
+        onStopWanted: root.offers.stop()
+    }
+    Choice {
+        objectName: "offerSubject"
+        Layout.fillWidth: true
+        visible: root.offers.shown && root.offers.subjects.length > 1
+        label: qsTr("What is bought")
+        model: root.offers.subjects
+        currentIndex: root.offers.subject
+        onActivated: (index) => root.offers.subject = index
+    }
+    OfferCurve {
+        objectName: "offerCurve"
+        Layout.fillWidth: true
+        visible: root.offers.shown && root.offers.subject >= 0
+        offers: root.offers
+    }
+    Note {
+        visible: root.offers.shown && root.offers.subject >= 0
+        text: qsTr("Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing.")
+    }
+}
