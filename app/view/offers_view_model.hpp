@@ -5,6 +5,7 @@
 #include "app/view/offer_model.hpp"
 #include "app/view/trial_view_model.hpp"
 #include "app/view/workspace.hpp"
+#include "app/words/wording.hpp"
 
 #include <QObject>
 #include <QStringList>

@@ -67,6 +67,25 @@ ChainPart heaviestPart(const StripExplanation& of, const Wording& wording)
     return part;
 }
 
+QString answerOf(const StripExplanation& of, const Wording& wording)
+{
+    constexpr double kTold_m = 0.01; // less than a tape shows
+    const Units& units = wording.units;
+    const QString tree = treeName(wording.tree, wording.species);
+    const QString drawn = units.length(of.drawn->height_m);
+    const bool sags = of.heaviest && of.drawn->height_m - of.heaviest->height_m >= kTold_m;
+    const QString least = sags ? units.length(of.heaviest->height_m) : drawn;
+    const double shortfall_m = of.shortfall_m();
+    if (shortfall_m > 0.0)
+        return (sags ? Words::tr("%1 under %2 as drawn, %3 at its heaviest: %4 is missing.")
+                           .arg(drawn, tree, least, units.length(shortfall_m))
+                     : Words::tr("%1 under %2: %3 is missing.")
+                           .arg(drawn, tree, units.length(shortfall_m)));
+    return sags ? Words::tr("%1 under %2 as drawn, %3 at its heaviest: that is enough.")
+                      .arg(drawn, tree, least)
+                : Words::tr("%1 under %2, which is enough.").arg(drawn, tree);
+}
+
 void capitaliseNames(Chain& chain)
 {
     for (auto& part : chain.parts)
@@ -89,14 +108,7 @@ Chain chainOf(const StripExplanation& of, const Wording& wording)
         chain.answer = Words::tr("Nothing overhangs %1.").arg(name);
         return chain;
     }
-    const double shortfall_m = of.shortfall_m();
-    chain.answer =
-        shortfall_m > 0.0
-            ? Words::tr("%1 under %2, and %3 is missing.")
-                  .arg(units.length(of.drawn->height_m), treeName(wording.tree, wording.species),
-                       units.length(shortfall_m))
-            : Words::tr("%1 under %2, which is enough.")
-                  .arg(units.length(of.drawn->height_m), treeName(wording.tree, wording.species));
+    chain.answer = answerOf(of, wording);
     chain.about =
         Words::tr("The lowest wood, leaf or shoot of all limbs that reach over it counts; "
                   "the ground is taken as level. The year's growth is not in it.");

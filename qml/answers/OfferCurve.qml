@@ -35,7 +35,7 @@ Item {
         y: root.yOf(root.offers.wanted) - 1
         spacing: 4
         Repeater {
-            model: Math.floor(root.plotWidth / 10)
+            model: Math.max(0, Math.floor(root.plotWidth / 10))
             Rectangle {
                 width: 6
                 height: 2

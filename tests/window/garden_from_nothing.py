@@ -1,11 +1,14 @@
 """A garden from nothing, in the real window with real mouse and key events: a new garden, a tree, a
-path and a hedge; a crown raise comes of it, the hedge's shade, and who should cut. The figures on
-the screen and the saved file are held against the same program's answers on the command line.
+path and a hedge; a crown raise comes of it, the hedge's shade, who should cut and why; then the
+visit on which it was pruned. The figures on the screen and the saved file are held against the same
+program's answers on the command line.
 
     garden_from_nothing.py PROGRAM FOLDER_FOR_PICTURES
 """
 
+import datetime
 import json
+import re
 import subprocess
 import sys
 import time
@@ -20,6 +23,58 @@ def answers(screen, program, path):
     found = subprocess.run([program, "assess", "--json", str(path)], env=screen.environment,
                            capture_output=True, text=True, timeout=60, check=True)
     return json.loads(found.stdout)
+
+
+def number(text):
+    """The first number of a text in the window's English."""
+    return float(re.search(r"[0-9]+(\.[0-9]+)?", text).group())
+
+
+def fact(screen, subject):
+    return next(item for item in screen.items() if item.get("subject") == subject)
+
+
+def check_figures(screen, found):
+    """Headroom, loads, sun and who: what the window shows is what the command line answers."""
+    tree = found["trees"][0]
+    strip = tree["headroom"][0]
+    room = [item for item in screen.items() if " of " in item.get("figure", "")]
+    assert room, "no headroom on the screen"
+    assert abs(number(room[0]["figure"]) - strip["height_m"]) <= 0.005, (room[0], strip)
+    limbs = {limb["name"] or limb["id"]: limb for limb in tree["limbs"]}
+    loads = [item for item in screen.items()
+             if item.get("subject") in limbs and item.get("figure", "").endswith("%")]
+    assert len(loads) >= 3, loads
+    for load in loads:
+        asked = 100 * limbs[load["subject"]]["utilisation"]
+        assert abs(number(load["figure"]) - asked) <= 0.5001, (load, asked)
+    planting = found["plantings"][0]
+    sun = fact(screen, planting["name"] or planting["id"])
+    assert abs(number(sun["figure"]) - planting["sun_h"]) <= 0.0501, (sun, planting)
+    labour = tree["labour"]["who"]
+    told = {"oneself": "yourself", "with_helper": "helper", "arborist": "arborist"}[labour]
+    assert told in headline(screen, "whoCard"), (labour, headline(screen, "whoCard"))
+
+
+def pruned(screen, path):
+    """The visit that made the cuts, written into the diary: it is in the file with its day."""
+    screen.click("diaryButton")
+    screen.click("newVisitButton")
+    screen.click("tick0")
+    screen.picture("6-visit")
+    screen.click("saveVisitButton")
+    screen.wait(lambda: screen.find("visit0"), "the visit in the diary")
+    screen.picture("7-diary")
+
+    def visits():
+        return json.loads(subprocess.run(
+            [screen.path_of_program, "diary", "--json", str(path)], env=screen.environment,
+            capture_output=True, text=True, timeout=60, check=True).stdout)["trees"][0]["visits"]
+    screen.key("ctrl+s")
+    kept = screen.wait(lambda: visits(), "the visit in the file")
+    today = datetime.date.today()
+    assert abs((datetime.date.fromisoformat(kept[0]["date"]) - today).days) <= 1, kept
+    assert kept[0]["cuts"], kept
 
 
 def headline(screen, card):
@@ -82,6 +137,7 @@ def check(screen, program):
     assert len(drawn) == len(cuts), f"{len(drawn)} cuts on the screen, {len(cuts)} for the file"
     assert headline(screen, "whoCard"), "nobody is told to cut"
     assert headline(screen, "roomCard"), "nothing is said of the headroom"
+    check_figures(screen, found)
     return path
 
 
@@ -96,8 +152,9 @@ def main():
         shade_on_the_hedge(screen)
         to_the_shade = screen.actions - to_the_raise
         screen.picture("4-hedge")
-        check(screen, program)
+        path = check(screen, program)
         screen.picture("5-saved")
+        pruned(screen, path)
         print(f"crown raise in {to_the_raise} actions, shade on the hedge in {to_the_shade} more, "
               f"{time.monotonic() - started:.0f} s")
         assert to_the_raise <= MOST_TO_A_CROWN_RAISE, to_the_raise

@@ -12,17 +12,18 @@ class Screen:
     """Starts Xvfb and the program; finds items by name in the state that the program writes
     (app/window/state_output.hpp). Counts what a person does: a click, a drag, a text typed, a key."""
 
-    def __init__(self, program, pictures, size=(1440, 920)):
+    def __init__(self, program, pictures, size=(1440, 920), tells_state=True):
         self.pictures = pathlib.Path(pictures)
         self.pictures.mkdir(parents=True, exist_ok=True)
         self.home = pathlib.Path(tempfile.mkdtemp(prefix="underbough-"))
         self.actions = 0
+        self.path_of_program = program
         self.state_file = self.home / "state.json"
         self.environment = dict(
             os.environ, HOME=str(self.home), XDG_CONFIG_HOME=str(self.home / "config"),
             XDG_RUNTIME_DIR=str(self.home), XDG_DATA_HOME=str(self.home / "data"),
             LC_ALL="C.UTF-8", LANG="en_IE.UTF-8", TZ="Europe/Zurich", QT_QUICK_BACKEND="software",
-            UNDERBOUGH_STATE_FILE=str(self.state_file))
+            **({"UNDERBOUGH_STATE_FILE": str(self.state_file)} if tells_state else {}))
         for name in ("WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
             self.environment.pop(name, None)
         (self.home / "Documents").mkdir()
@@ -37,12 +38,14 @@ class Screen:
         settings.mkdir(parents=True)
         (settings / "Underbough.conf").write_text(
             f"[General]\nwindowGeometry=@Rect(0 0 {size[0]} {size[1]})\ndark=false\n")
+        self.started = time.monotonic()
         self.program = subprocess.Popen([program],
                                         env=self.environment)
         window = self.xdotool("search", "--sync", "--onlyvisible", "--name", "Underbough")
         self.window = window.split()[0]
         self.xdotool("windowfocus", "--sync", self.window)
-        self.wait(lambda: self.state_file.exists(), "the window's state")
+        if tells_state:
+            self.wait(lambda: self.state_file.exists(), "the window's state")
 
     def xdotool(self, *words):
         return subprocess.run(["xdotool", *words], env=self.environment, check=True,
