@@ -18,6 +18,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
       tree(workspace), limb(workspace, side), limbShape(workspace, side)
 {
+    paper.setWeather([this] { return day.weather(); });
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
 }
 
