@@ -12,7 +12,7 @@ namespace {
 
 constexpr qsizetype kStem = 40; // letters of the file's own name that are kept
 
-QString say(const char* sentence)
+QString wordsOf(const char* sentence)
 {
     return QCoreApplication::translate("NewPhoto", sentence);
 }
@@ -49,19 +49,21 @@ NewPhoto readNewPhoto(const QString& path)
     const QString shown = QFileInfo(path).fileName();
     QFile file(path);
     if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) {
-        photo.problem = say("%1 can't be read: is it still there?").arg(shown);
+        photo.problem = wordsOf("%1 can't be read: is it still there?").arg(shown);
         return photo;
     }
     if (file.size() > kMostPhotoBytes) {
-        photo.problem = say("%1 is larger than 40 MB. Save it smaller, and add that.").arg(shown);
+        photo.problem =
+            wordsOf("%1 is larger than 40 MB. Save it smaller, and add that.").arg(shown);
         return photo;
     }
     photo.bytes = file.readAll();
     const QByteArray format = pictureFormat(photo.bytes);
     if (format.isEmpty() || pictureOf(photo.bytes, 16).isNull()) {
-        photo.problem = say("%1 is no picture that can be shown here. Save it as JPEG or PNG, and "
-                            "add that.")
-                            .arg(shown);
+        photo.problem =
+            wordsOf("%1 is no picture that can be shown here. Save it as JPEG or PNG, and "
+                    "add that.")
+                .arg(shown);
         photo.bytes.clear();
         return photo;
     }

@@ -87,7 +87,6 @@ Rectangle {
         }
         RowLayout {
             Layout.alignment: Qt.AlignTop
-            Layout.rowSpan: 2
             visible: root.hasPictures
             spacing: Theme.gap
 
@@ -102,6 +101,7 @@ Rectangle {
         }
         PhotoStrip {
             Layout.fillWidth: true
+            Layout.columnSpan: row.columns
             Layout.alignment: Qt.AlignTop
             photos: root.diary.photos
             files: root.photoFiles

@@ -17,7 +17,7 @@ Item {
     default property alias more: flow.data
 
     /// Files were chosen or dropped.
-    signal photosGiven(list<url> files)
+    signal photosGiven(var files)
     /// A photo is to be shown in large.
     signal photoWanted(int index)
 

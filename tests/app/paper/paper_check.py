@@ -210,7 +210,7 @@ def check_garden():
     hold(known["name"] in by_page[0], "the first page isn't the garden's")
     for tree in known["trees"]:
         hold(tree["name"].lower() in by_page[0].lower(), f"{tree['name']} is not in the garden's list")
-        starts = [n for n, text in enumerate(by_page) if f"{tree['name']}: the work".lower() in text.lower()]
+        starts = [n for n, text in enumerate(by_page) if f"{tree['name']}\u201d: the work".lower() in text.lower()]
         hold(len(starts) == 1 and starts[0] > 0, f"{tree['name']} starts on pages {starts}")
     for number, text in enumerate(by_page, 1):
         hold(f"Page {number} of {pages}" in text, f"page {number} is not numbered")
