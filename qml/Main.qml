@@ -71,6 +71,10 @@ ApplicationWindow {
         id: facts
         objectName: "treeFacts"
         tree: window.tree
+        photos: window.diary.photos
+    }
+    PhotoSheet {
+        photos: window.diary.photos
     }
     LimbSheet {
         id: limbFacts

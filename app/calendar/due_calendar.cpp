@@ -3,6 +3,7 @@
 #include "app/report/diary_json.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/diary_words.hpp"
+#include "app/words/translation.hpp"
 
 #include <QDir>
 #include <QSaveFile>
@@ -36,12 +37,6 @@ void setDays(CalendarDay& day, const Due& due, std::chrono::year_month_day date)
     day.to = due.to.value_or(due.from);
     if (sys_days{day.to} - sys_days{day.from} > kLongest)
         day.to = day.from;
-}
-
-/// Of the sentences, which is that of the translation in use.
-QString language()
-{
-    return Words::tr("en", "the language that you translate into, as BCP 47 names it");
 }
 
 } // namespace
@@ -86,7 +81,7 @@ std::string gardenCalendar(const model::Garden& garden, const std::vector<Due>& 
 {
     const QString name = garden.name.empty() ? Words::tr("Trees of the garden")
                                              : QString::fromStdString(garden.name);
-    return calendarText(name, dueDays(garden, due, tables, units, date), language(), stamp);
+    return calendarText(name, dueDays(garden, due, tables, units, date), languageOfWords(), stamp);
 }
 
 QString writeCalendarFile(const QString& path, const std::string& text)

@@ -52,7 +52,9 @@ struct Arguments {
     std::string by;
     std::string note;
     std::string nextDue;
-    bool apply{}; ///< the cuts are made on the sketch too
+    std::vector<std::string> photos; ///< files
+    std::string closed;              ///< number of a wound that was seen closed
+    bool apply{};                    ///< the cuts are made on the sketch too
     double latitude_deg{};
     double longitude_deg{};
     std::string at;

@@ -1,5 +1,6 @@
 #include "app/command/command_line.hpp"
 
+#include "app/command/application.hpp"
 #include "app/command/verbs.hpp"
 #include "app/document/garden_input.hpp"
 
@@ -121,6 +122,8 @@ int runVerb(const CommandLine& line, const std::function<model::Tables()>& loadT
         const model::Tables tables = line.verb() == &sunCommand || line.verb() == &dayCommand
                                          ? model::Tables{}
                                          : loadTables();
+        const Application application(line.verb() == &reportCommand ? Application::For::drawings
+                                                                    : Application::For::words);
         const int status = line.verb()({line.arguments(), tables, streams});
         streams.out.flush();
         return streams.out ? status : refuse(streams, "underbough: the answer can't be written");

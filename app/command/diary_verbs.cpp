@@ -42,6 +42,15 @@ void addVisit(CLI::App* diary, Arguments& arguments)
          "TEMPERATURE");
     only(diary->add_option("--humidity", arguments.humidity, "Such as \"55 %\""), "SHARE");
     only(diary->add_option("--gust", arguments.gust, "Gusts, such as \"20 km/h\""), "SPEED");
+    only(diary->add_option("--photo", arguments.photos, "A photo to keep with the visit")
+             ->allow_extra_args(false),
+         "FILE");
+    diary
+        ->add_option("--closed", arguments.closed,
+                     "Note that a wound, by its number in this list, was\n"
+                     "seen closed on --date")
+        ->excludes(add)
+        ->type_name("NUMBER");
     diary->add_flag("--apply", arguments.apply, "Make the cuts on the sketch too")->needs(add);
 }
 

@@ -1,17 +1,18 @@
 #include "app/command/commands.hpp"
+#include "app/document/garden_file.hpp"
 #include "app/paper/arborist_brief.hpp"
 #include "app/paper/csv_table.hpp"
-#include "app/paper/figures.hpp"
 #include "app/paper/garden_geojson.hpp"
 #include "app/paper/garden_sheets.hpp"
 #include "app/paper/html_sheets.hpp"
 #include "app/paper/inventory.hpp"
+#include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
+#include "app/words/translation.hpp"
 
 #include <QBuffer>
 #include <QDir>
 #include <QFileInfo>
-#include <QGuiApplication>
 #include <QImage>
 #include <QSaveFile>
 
@@ -19,35 +20,6 @@
 
 namespace app {
 namespace {
-
-/// Letters and drawings need Qt's painter, which needs no screen for paper.
-class Drawing {
-public:
-    Drawing()
-    {
-        if (QCoreApplication::instance())
-            return;
-        if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
-            qputenv("QT_QPA_PLATFORM", "offscreen");
-        // What Qt has to say of the desktop is nothing to who prints.
-        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
-        application_ = std::make_unique<QGuiApplication>(count_, words_.data());
-    }
-
-    ~Drawing()
-    {
-        if (application_)
-            qInstallMessageHandler(nullptr);
-    }
-    Drawing(const Drawing&) = delete;
-    Drawing& operator=(const Drawing&) = delete;
-
-private:
-    int count_{1};
-    std::string name_{"underbough"};
-    std::array<char*, 2> words_{name_.data(), nullptr};
-    std::unique_ptr<QGuiApplication> application_;
-};
 
 QString cantWrite(const QString& path, const QString& why)
 {
@@ -89,8 +61,14 @@ PaperReport reportOf(const Job& job, std::shared_ptr<const model::Garden> garden
     const auto question = questionOf(job.arguments, *garden, units);
     const auto tree = treeOf(job.arguments, *garden);
     const auto weather = dayOf(job.arguments, units);
-    auto report = paperReport(std::move(garden), job.tables, question, tree);
+    auto report = paperReport(garden, job.tables, question, tree);
     report.weather = weather;
+    const QString file = QString::fromStdString(job.arguments.garden);
+    if (file != QLatin1String("-")) // a pipe has no photos beside it
+        report.photos = paperPhotos(*garden, tree, units, [&](const std::string& name) {
+            return readGardenPhoto(file, name);
+        });
+    drawPhotos(report.photos);
     return report;
 }
 
@@ -102,20 +80,6 @@ QByteArray pdfOf(const Sheet& sheet, QPageSize::PageSizeId paper)
     if (!writePdf(laidOut(sheet, paper), paper, buffer))
         throw Refusal("the pages can't be drawn");
     return bytes;
-}
-
-void writeFigures(const Sheet& sheet, const QString& folder)
-{
-    const QDir to(folder);
-    if (!to.mkpath(QStringLiteral(".")))
-        throw Refusal(cantWrite(folder, QStringLiteral("no such folder")).toStdString());
-    for (const auto& figure : figuresOf(sheet)) {
-        const QString path = to.filePath(figure.name + QStringLiteral(".png"));
-        QSaveFile file(path);
-        if (!file.open(QIODevice::WriteOnly) || !picture(figure, 2.0).save(&file, "PNG") ||
-            !file.commit())
-            throw Refusal(cantWrite(path, file.errorString()).toStdString());
-    }
 }
 
 enum class Form { pdf, html, other };
@@ -148,15 +112,16 @@ void refuseUnwritable(const Arguments& arguments)
 
 void writePaper(const Job& job, const PaperReport& report, const Units& units)
 {
-    const Drawing drawing;
     const auto& arguments = job.arguments;
     const Sheet sheet = arguments.forArborist ? arboristBrief(report, job.tables, units)
                                               : reportSheet(report, job.tables, units);
     if (!arguments.figures.empty())
-        writeFigures(sheet, QString::fromStdString(arguments.figures));
+        if (const QString problem = writeFigures(sheet, QString::fromStdString(arguments.figures));
+            !problem.isEmpty())
+            throw Refusal(problem.toStdString());
     if (arguments.output.empty())
         return;
-    write(job, formOf(arguments) == Form::html ? htmlOf(sheet, QLocale().bcp47Name())
+    write(job, formOf(arguments) == Form::html ? htmlOf(sheet, languageOfWords())
                                                : pdfOf(sheet, paperOf(arguments)));
 }
 

@@ -77,7 +77,8 @@ Transfer transferred(const QString& from, const QString& to, const model::Tables
 } // namespace
 
 QString changeGardenFile(const QString& path, const model::Tables& tables, const QString& step,
-                         const std::function<QString(model::Garden&)>& edit)
+                         const std::function<QString(model::Garden&)>& edit,
+                         const std::vector<NewPhoto>& photos)
 {
     Document document(tables);
     if (const QString problem = document.open(path); !problem.isEmpty())
@@ -87,6 +88,8 @@ QString changeGardenFile(const QString& path, const model::Tables& tables, const
     auto garden = *document.garden();
     if (const QString problem = edit(garden); !problem.isEmpty())
         return problem;
+    for (const auto& photo : photos)
+        document.addPhoto(photo.name, photo.bytes);
     if (const QString problem = document.change(step, std::move(garden)); !problem.isEmpty())
         return problem;
     return document.isDirty() ? document.save() : QString();

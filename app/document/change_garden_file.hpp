@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/new_photo.hpp"
 #include "model/garden/garden.hpp"
 #include "model/species/species.hpp"
 
@@ -14,10 +15,12 @@ namespace app {
 /// Changes a garden in its file, of either form, without a window: one named step, which the window
 /// can undo later if it is a garden file. Refused while a window has the file open.
 /// \param edit  gives back why it can't be done, as a sentence, or nothing
+/// \param photos  that the edit names, to be kept with it
 /// \returns why it was not done, as a sentence fit to show, or nothing
 [[nodiscard]] QString changeGardenFile(const QString& path, const model::Tables& tables,
                                        const QString& step,
-                                       const std::function<QString(model::Garden&)>& edit);
+                                       const std::function<QString(model::Garden&)>& edit,
+                                       const std::vector<NewPhoto>& photos = {});
 
 /// What came of an export or an import.
 struct Transfer {

@@ -14,6 +14,8 @@ namespace {
 
 /// While a drag goes on its file is written this often at most.
 constexpr int kDragWrite_ms = 250;
+/// A garden's file is looked for this often.
+constexpr int kLook_ms = 2000;
 
 } // namespace
 
@@ -23,6 +25,8 @@ Document::Document(const model::Tables& tables, QObject* parent)
     history_.setUndoLimit(kHistorySteps);
     waiting_.setSingleShot(true);
     waiting_.setInterval(kDragWrite_ms);
+    looking_.setInterval(kLook_ms);
+    connect(&looking_, &QTimer::timeout, this, &Document::lookAfterFile);
     connect(&waiting_, &QTimer::timeout, this, &Document::flush);
     connect(&history_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
     connect(&history_, &QUndoStack::indexChanged, this, [this] {
@@ -139,6 +143,8 @@ void Document::lookAfterFile()
 {
     if (!savesItself() || QFileInfo::exists(path_))
         return watch();
+    if (unwritten_) // it was told
+        return;
     setUnwritten(true);
     setFileProblem(notWrittenSentence(path_, StoreError(StoreError::Kind::missing, "no file", "")));
 }
@@ -153,6 +159,8 @@ void Document::watch()
     }
     if (!watcher_->files().contains(path_))
         watcher_->addPath(path_);
+    if (!looking_.isActive())
+        looking_.start();
 }
 
 std::vector<const Edit*> Document::edits() const
@@ -242,6 +250,7 @@ void Document::attach(const QString& path, std::unique_ptr<StoreLink> link, cons
     if (link_)
         link_->holds(garden_, edition, edits(), static_cast<std::size_t>(history_.index()));
     watcher_.reset();
+    looking_.stop();
     watch();
 }
 

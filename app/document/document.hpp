@@ -110,6 +110,7 @@ private:
     Photos newPhotos_;                ///< that no file holds yet, where there is no link
     QTimer waiting_;                  ///< a drag is written now and then, not at each move
     std::unique_ptr<QFileSystemWatcher> watcher_; ///< of a garden file; none without event loop
+    QTimer looking_; ///< a disk that is taken away does not always tell the watcher
     QString fileProblem_;
     bool unwritten_{};
     bool pushing_{};   ///< change() looks after the file itself

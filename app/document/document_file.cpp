@@ -123,13 +123,15 @@ QString Document::saveAs(const QString& path)
 
 QString Document::saveAsDocument(const QString& path)
 {
-    QString problem = writeGardenFile(path, *garden_);
-    if (problem.isEmpty() && !isSameFile(path, path_))
+    QString problem; // photos first: no garden names one that isn't there
+    if (!isSameFile(path, path_))
         problem = writePhotosBeside(path);
-    else if (problem.isEmpty())
+    else
         for (const auto& [name, bytes] : newPhotos_)
             if (problem.isEmpty())
                 problem = writePhotoFile(path, name, bytes);
+    if (problem.isEmpty())
+        problem = writeGardenFile(path, *garden_);
     if (!problem.isEmpty())
         return problem;
     newPhotos_.clear();

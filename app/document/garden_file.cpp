@@ -2,6 +2,8 @@
 
 #include "app/document/file_sentences.hpp"
 #include "app/document/garden_input.hpp"
+#include "app/document/photo_files.hpp"
+#include "app/store/photo_rows.hpp"
 #include "model/document/garden_json.hpp"
 
 #include <QCoreApplication>
@@ -34,6 +36,17 @@ GardenFile readGardenFile(const QString& path, const model::Tables& tables)
     if (!input.garden)
         return {{}, notReadSentence(path, input.faults)};
     return {std::move(input.garden), {}};
+}
+
+QByteArray readGardenPhoto(const QString& garden, const std::string& name)
+{
+    if (!isGardenStore(garden))
+        return readPhotoFile(garden, name);
+    try {
+        return loadPhoto(garden, name);
+    } catch (const StoreError&) {
+        return {};
+    }
 }
 
 QString writeGardenFile(const QString& path, const model::Garden& garden)

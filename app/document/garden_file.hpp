@@ -19,6 +19,9 @@ struct GardenFile {
 /// reckoned with; leaves the file alone.
 [[nodiscard]] GardenFile readGardenFile(const QString& path, const model::Tables& tables);
 
+/// A photo of the garden of either form at `garden`; null when it can't be had.
+[[nodiscard]] QByteArray readGardenPhoto(const QString& garden, const std::string& name);
+
 /// Writes a garden in JSON form whole or not at all: a full disk or a crash leaves the old file.
 /// Gives back why it failed, as a sentence fit to show; empty when the file is safely written.
 [[nodiscard]] QString writeGardenFile(const QString& path, const model::Garden& garden);

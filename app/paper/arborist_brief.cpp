@@ -125,6 +125,9 @@ QStringList photos(const TreeOnPaper& on)
 {
     QStringList lines;
     for (const auto& photo : on.wording.tree.photos) {
+        if (std::ranges::find(on.report.photos, photo.file, &PaperPhoto::file) !=
+            on.report.photos.end())
+            continue; // it stands above
         QString line = QString::fromStdString(photo.file);
         if (photo.viewBearing_deg)
             line += Words::tr(", looking %1").arg(Units::bearing(*photo.viewBearing_deg));
@@ -221,6 +224,9 @@ void addTree(SheetBlocks& blocks, const TreeOnPaper& on)
                   QLatin1Char(' ') + protectionWords(tree.protection)});
     blocks.emplace_back(Figures{{cutsFigure(on.report, on.of, units, {440.0, 250.0}),
                                  planFigure(on.report, &tree, units, {440.0, 250.0})}});
+    if (auto photos = photoFigures(on.report.photos, tree.id, {300.0, 210.0});
+        !photos.figures.empty())
+        blocks.emplace_back(std::move(photos));
     blocks.emplace_back(Heading{Words::tr("What is wanted, and why")});
     addBullets(blocks, wanted(on));
     if (const QString cuts = cutsInShort(on); !cuts.isEmpty())
@@ -229,7 +235,7 @@ void addTree(SheetBlocks& blocks, const TreeOnPaper& on)
     blocks.emplace_back(Heading{Words::tr("What was seen")});
     addBullets(blocks, seen(on));
     if (const auto pictures = photos(on); !pictures.isEmpty())
-        blocks.emplace_back(Bullet{Words::tr("Photos: %1.").arg(listed(units, pictures))});
+        blocks.emplace_back(Bullet{Words::tr("More photos: %1.").arg(listed(units, pictures))});
     blocks.emplace_back(Heading{Words::tr("Below and around")});
     blocks.emplace_back(
         Bullet{capitalised(below(on).join(QStringLiteral("; "))) + QLatin1Char('.')});

@@ -90,7 +90,8 @@ std::optional<double> needed_h(const PaperReport& report, const model::Tables& t
     return plant ? plant->minSun_h : std::nullopt;
 }
 
-/// A name that a file may have.
+} // namespace
+
 QString fileName(const std::string& text)
 {
     QString name = QString::fromStdString(text).toLower();
@@ -99,8 +100,6 @@ QString fileName(const std::string& text)
             letter = QLatin1Char('-');
     return name;
 }
-
-} // namespace
 
 QFont paperFont(int pixelSize, bool bold)
 {

@@ -25,6 +25,9 @@ namespace app {
 /// The figure as a picture, `scale` dots for each pixel of its canvas.
 [[nodiscard]] QImage picture(const Figure& figure, double scale);
 
+/// A name that a file may have, of any text: "old-pear".
+[[nodiscard]] QString fileName(const std::string& text);
+
 /// The letters that everything on paper is written in.
 [[nodiscard]] QFont paperFont(int pixelSize, bool bold = false);
 

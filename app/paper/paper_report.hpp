@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/paper/paper_photos.hpp"
 #include "model/advice/day_check.hpp"
 #include "model/assessment/assessment.hpp"
 #include "model/assessment/light_year.hpp"
@@ -15,6 +16,7 @@ struct PaperReport {
     model::LightYear light;            ///< of every planting, as things stand
     model::LightYear lightAfter;       ///< after all suggested cuts
     model::advice::DayWeather weather; ///< of the day of work, as far as it was given
+    std::vector<PaperPhoto> photos;    ///< of the trees told about, drawn; may be empty
 };
 
 /// \pre  validate(garden, tables) found no fault

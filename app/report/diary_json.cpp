@@ -36,8 +36,11 @@ Json visitJson(const model::Visit& visit, const Wording& wording)
                             {"before_m", number(record.before_m)},
                             {"after_m", number(record.after_m)}});
     Json lines = Json::array();
-    for (const auto& line : visitLines(visit, wording))
+    for (const auto& line : visitLines(visit, wording) + photoLines(visit))
         lines.push_back(plainText(line));
+    Json photos = Json::array();
+    for (const auto& photo : visit.photos)
+        photos.push_back({{"file", photo.file}, {"note", photo.note}});
     return {{"id", visit.id},
             {"date", isoDate(visit.date)},
             {"by", visit.by},
@@ -45,6 +48,7 @@ Json visitJson(const model::Visit& visit, const Wording& wording)
             {"left", cutsJson(visit.left)},
             {"leaf_share", number(visit.leafShare)},
             {"headroom", std::move(headroom)},
+            {"photos", std::move(photos)},
             {"next_due", dateOrNull(visit.nextDue)},
             {"sentences", std::move(lines)}};
 }

@@ -18,7 +18,7 @@ void addVisits(TextPage& page, const Wording& wording)
     }
     for (const auto* visit : model::growth::visitsByDate(wording.tree)) {
         page.bullet(visitTitle(*visit, wording.units));
-        for (const QString& line : visitLines(*visit, wording))
+        for (const QString& line : visitLines(*visit, wording) + photoLines(*visit))
             page.below(line);
     }
 }
@@ -64,8 +64,9 @@ void addDiary(TextPage& page, const TreeDiary& diary, const Wording& wording)
     if (diary.wounds.empty())
         return;
     page.heading(Words::tr("Wounds"));
+    int number = 0; // which --closed names it by
     for (const auto& wound : diary.wounds)
-        page.bullet(sentence(wound, wording));
+        page.bullet(QStringLiteral("%1) %2").arg(++number).arg(sentence(wound, wording)));
     page.paragraph(Words::tr("Closing is reckoned from how much wood the species puts on; wounds "
                              "differ. A wound that is closed can still hide decay."));
 }

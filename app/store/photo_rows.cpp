@@ -2,43 +2,27 @@
 
 #include "app/store/checksum.hpp"
 #include "app/store/connection.hpp"
+#include "app/store/picture.hpp"
 #include "app/store/schema.hpp"
 
 #include <QBuffer>
-#include <QImageReader>
+#include <QImage>
 
 namespace app {
 namespace {
 
 constexpr int kThumbnailQuality = 80; // of 100; a hint of the picture, not the picture
 
-/// A photo at a glance.
-struct Thumbnail {
-    QByteArray jpeg;
-    QSize whole_px; ///< of the photo itself
-};
-
-Thumbnail thumbnailOf(QByteArray bytes)
-{
-    QBuffer buffer(&bytes);
-    QImageReader reader(&buffer);
-    reader.setAutoTransform(true);
-    Thumbnail thumbnail{{}, reader.size()};
-    const QSize box(kThumbnail_px, kThumbnail_px);
-    if (thumbnail.whole_px.isValid())
-        reader.setScaledSize(thumbnail.whole_px.scaled(box, Qt::KeepAspectRatio));
-    const QImage small = reader.read();
-    QBuffer out(&thumbnail.jpeg);
-    if (!small.isNull() && out.open(QIODevice::WriteOnly))
-        small.save(&out, "JPEG", kThumbnailQuality);
-    return thumbnail;
-}
-
 } // namespace
 
 QByteArray smallPhoto(const QByteArray& bytes)
 {
-    return thumbnailOf(bytes).jpeg;
+    const QImage small = pictureOf(bytes, kThumbnail_px);
+    QByteArray jpeg;
+    QBuffer out(&jpeg);
+    if (!small.isNull() && out.open(QIODevice::WriteOnly))
+        small.save(&out, "JPEG", kThumbnailQuality);
+    return jpeg;
 }
 
 QByteArray readPhoto(Connection& connection, const std::string& name)
@@ -65,7 +49,7 @@ QByteArray loadThumbnail(const QString& path, const std::string& name)
 {
     Connection connection(path, Connection::Mode::read);
     if (storeVersion(connection) < 2)
-        return thumbnailOf(readPhoto(connection, name)).jpeg;
+        return smallPhoto(readPhoto(connection, name));
     Statement statement(connection, QStringLiteral("SELECT thumbnail FROM photo WHERE name = ?"));
     statement.bind(name).run();
     return statement.next() ? statement.bytes(0) : QByteArray();
@@ -84,18 +68,18 @@ std::vector<std::string> photoNames(const QString& path)
 
 void writePhoto(Connection& connection, const std::string& name, const QByteArray& bytes)
 {
-    const auto thumbnail = thumbnailOf(bytes);
+    const QByteArray thumbnail = smallPhoto(bytes);
+    const QSize size_px = pictureSize_px(bytes);
     Statement statement(connection,
                         QStringLiteral("INSERT OR REPLACE INTO photo(name, bytes, crc, thumbnail, "
                                        "width_px, height_px) VALUES(?, ?, ?, ?, ?, ?)"));
     statement.bind(name).bind(bytes).bind(Checksum().add(name).add(bytes).value());
-    if (thumbnail.jpeg.isEmpty())
+    if (thumbnail.isEmpty())
         statement.bindNull();
     else
-        statement.bind(thumbnail.jpeg);
-    if (thumbnail.whole_px.isValid())
-        statement.bind(std::int64_t{thumbnail.whole_px.width()})
-            .bind(std::int64_t{thumbnail.whole_px.height()});
+        statement.bind(thumbnail);
+    if (size_px.isValid())
+        statement.bind(std::int64_t{size_px.width()}).bind(std::int64_t{size_px.height()});
     else
         statement.bindNull().bindNull();
     statement.run();

@@ -40,7 +40,9 @@ public:
     [[nodiscard]] QString headline() const;
     [[nodiscard]] Tone::Value tone() const;
     [[nodiscard]] QStringList findings() const; ///< what speaks against it, the gravest first
-    [[nodiscard]] QStringList checks() const;   ///< to be looked at before every job
+    /// As far as it was typed and can be read.
+    [[nodiscard]] const model::advice::DayWeather& weather() const { return weather_; }
+    [[nodiscard]] QStringList checks() const; ///< to be looked at before every job
 
 signals:
     void changed();

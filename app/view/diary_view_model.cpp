@@ -33,11 +33,25 @@ Tone::Value toneOf(const Due& due)
     return Tone::Plain;
 }
 
+VisitLine lineOf(const model::Visit& visit, const Wording& wording)
+{
+    VisitLine line;
+    line.title = visitTitle(visit, wording.units);
+    line.lines = visitLines(visit, wording);
+    line.visit = QString::fromStdString(visit.id);
+    line.hasPictures = !visit.limbsBefore.empty();
+    for (const auto& photo : visit.photos) {
+        line.photoFiles << QString::fromStdString(photo.file);
+        line.photoNotes << QString::fromStdString(photo.note);
+    }
+    return line;
+}
+
 } // namespace
 
 DiaryViewModel::DiaryViewModel(Workspace& workspace, DiaryWork work, QObject* parent)
-    : QObject(parent), workspace_(workspace), work_(std::move(work)), form_(workspace),
-      worker_(kSettle)
+    : QObject(parent), workspace_(workspace), work_(std::move(work)), photos_(workspace),
+      form_(workspace, photos_), worker_(kSettle)
 {
     connect(&worker_, &NewestWins::busyChanged, this, &DiaryViewModel::busyChanged);
     connect(&worker_, &NewestWins::failed, &workspace_, &Workspace::say);
@@ -119,8 +133,7 @@ void DiaryViewModel::refresh()
         auto visits = model::growth::visitsByDate(*tree);
         std::ranges::reverse(visits);
         for (const auto* visit : visits)
-            lines.push_back({visitTitle(*visit, workspace_.units()), visitLines(*visit, wording),
-                             !visit->limbsBefore.empty()});
+            lines.push_back(lineOf(*visit, wording));
     }
     visits_.show(std::move(lines));
     refreshDue();
@@ -274,6 +287,17 @@ void DiaryViewModel::noteClosed(int row)
         return;
     wound->closed = workspace_.date();
     workspace_.changeTree(tr("a wound seen closed", "a step of history"), std::move(after));
+}
+
+void DiaryViewModel::removeVisit(const QString& visit)
+{
+    const auto* tree = workspace_.tree();
+    if (!tree)
+        return;
+    auto after = *tree;
+    if (std::erase_if(after.visits,
+                      [&](const model::Visit& each) { return each.id == visit.toStdString(); }) > 0)
+        workspace_.changeTree(tr("a visit taken out", "a step of history"), std::move(after));
 }
 
 QUrl DiaryViewModel::suggestedCalendar() const

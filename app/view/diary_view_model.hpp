@@ -4,6 +4,7 @@
 #include "app/assess/newest_wins.hpp"
 #include "app/view/due_model.hpp"
 #include "app/view/fact_model.hpp"
+#include "app/view/photos_view_model.hpp"
 #include "app/view/visit_form.hpp"
 #include "app/view/visit_model.hpp"
 #include "app/view/workspace.hpp"
@@ -41,6 +42,7 @@ class DiaryViewModel final : public QObject {
     Q_PROPERTY(QString shoots READ shoots NOTIFY changed FINAL)
     Q_PROPERTY(QStringList wounds READ wounds NOTIFY changed FINAL)
     Q_PROPERTY(QList<bool> woundsOpen READ woundsOpen NOTIFY changed FINAL)
+    Q_PROPERTY(app::PhotosViewModel* photos READ photos CONSTANT FINAL)
     Q_PROPERTY(app::VisitForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(QUrl suggestedCalendar READ suggestedCalendar NOTIFY changed FINAL)
 
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] QString shoots() const;
     [[nodiscard]] QStringList wounds() const;
     [[nodiscard]] QList<bool> woundsOpen() const; ///< of wounds(): may be noted as closed
+    [[nodiscard]] PhotosViewModel* photos() { return &photos_; }
     [[nodiscard]] VisitForm* form() { return &form_; }
     [[nodiscard]] QUrl suggestedCalendar() const; ///< where the export starts
 
@@ -77,6 +80,8 @@ public:
     Q_INVOKABLE void startVisit(const QString& tree);
     /// Notes that a wound, a row of wounds(), was seen closed on the day asked about; one step.
     Q_INVOKABLE void noteClosed(int row);
+    /// Takes a visit out of the diary, by its id; one step. The sketch stays as it is.
+    Q_INVOKABLE void removeVisit(const QString& visit);
     /// Writes the whole garden's reminders; false if that failed, and then the garden's problem()
     /// says why.
     Q_INVOKABLE bool exportCalendar(const QUrl& file);
@@ -107,6 +112,7 @@ private:
     DueModel due_;
     VisitModel visits_;
     FactModel seasons_;
+    PhotosViewModel photos_;
     VisitForm form_;
     NewestWins worker_; ///< last, so that its thread ends first
 };

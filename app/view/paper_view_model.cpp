@@ -3,13 +3,17 @@
 #include "app/paper/arborist_brief.hpp"
 #include "app/paper/garden_sheets.hpp"
 #include "app/paper/html_sheets.hpp"
+#include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
+#include "app/words/translation.hpp"
 
 #include <QDesktopServices>
 #include <QDir>
 #include <QPainter>
 #include <QSaveFile>
 #include <QStandardPaths>
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -63,16 +67,35 @@ void PaperViewModel::setForArborist(bool forArborist)
     layOut();
 }
 
+void PaperViewModel::setWholeGarden(bool whole)
+{
+    if (whole == wholeGarden_)
+        return;
+    wholeGarden_ = whole;
+    prepare();
+}
+
+int PaperViewModel::treeCount() const
+{
+    return static_cast<int>(workspace_.garden().trees.size());
+}
+
 bool PaperViewModel::hire() const
 {
-    return report_ && !report_->assessment.trees.empty() &&
-           report_->assessment.trees.front().labour.who == model::advice::Who::arborist;
+    return report_ && std::ranges::any_of(report_->assessment.trees, [](const auto& of) {
+               return of.labour.who == model::advice::Who::arborist;
+           });
 }
 
 QUrl PaperViewModel::suggestedFile() const
 {
     const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     return QUrl::fromLocalFile(folder.filePath(plainName(laid_.title) + QStringLiteral(".pdf")));
+}
+
+QUrl PaperViewModel::suggestedFolder() const
+{
+    return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
 }
 
 void PaperViewModel::prepare()
@@ -86,15 +109,24 @@ void PaperViewModel::prepare()
     model::Question question;
     question.date = workspace_.date();
     question.gust_m_s = workspace_.gust_m_s();
-    worker_.start([this, garden = workspace_.document().garden(), question,
-                   id = tree->id](const NewestWins::Turn& turn) {
-        auto report =
-            std::make_shared<const PaperReport>(work_(garden, question, id, turn.cancel()));
-        if (turn.cancel())
-            return;
-        QMetaObject::invokeMethod(
-            this, [this, report = std::move(report)] { take(report); }, Qt::QueuedConnection);
-    });
+    const std::string id = wholeGarden_ ? std::string() : tree->id;
+    auto photos =
+        paperPhotos(workspace_.garden(), id, workspace_.units(),
+                    [this](const std::string& name) { return workspace_.document().photo(name); });
+    worker_.start(
+        [this, garden = workspace_.document().garden(), question, id, photos = std::move(photos),
+         weather = weather_ ? weather_()
+                            : model::advice::DayWeather()](const NewestWins::Turn& turn) mutable {
+            auto worked = work_(garden, question, id, turn.cancel());
+            if (turn.cancel())
+                return;
+            drawPhotos(photos);
+            worked.weather = weather;
+            worked.photos = std::move(photos);
+            auto report = std::make_shared<const PaperReport>(std::move(worked));
+            QMetaObject::invokeMethod(
+                this, [this, report = std::move(report)] { take(report); }, Qt::QueuedConnection);
+        });
 }
 
 void PaperViewModel::take(std::shared_ptr<const PaperReport> report)
@@ -122,7 +154,7 @@ bool PaperViewModel::save(const QUrl& url)
     QSaveFile file(path);
     bool written = report_ && file.open(QIODevice::WriteOnly);
     if (written && path.endsWith(QLatin1String(".html"), Qt::CaseInsensitive)) {
-        const auto bytes = htmlOf(sheet_, workspace_.units().locale().bcp47Name());
+        const auto bytes = htmlOf(sheet_, languageOfWords());
         written = file.write(bytes) == bytes.size();
     } else if (written) {
         written = writePdf(laid_, paper_, file);
@@ -132,6 +164,18 @@ bool PaperViewModel::save(const QUrl& url)
                 : tr("%1 could not be written: %2. Choose another place.")
                       .arg(QDir::toNativeSeparators(path), file.errorString()));
     return written;
+}
+
+bool PaperViewModel::saveParts(const QUrl& url)
+{
+    const QString folder = QDir(url.toLocalFile()).filePath(plainName(laid_.title));
+    QString problem = report_ ? writeFigures(sheet_, folder) : tr("There is nothing to write yet.");
+    if (problem.isEmpty())
+        problem = writeTables(*report_, workspace_.tables(), folder);
+    say(problem.isEmpty()
+            ? tr("Pictures, tables and plan are in %1.").arg(QDir::toNativeSeparators(folder))
+            : tr("Not all of it could be written. %1. Choose another place.").arg(problem));
+    return problem.isEmpty();
 }
 
 bool PaperViewModel::print()

@@ -46,7 +46,8 @@ bool isDrawn(const model::Tree& tree, const Cut& cut)
 
 } // namespace
 
-VisitForm::VisitForm(Workspace& workspace, QObject* parent) : QObject(parent), workspace_(workspace)
+VisitForm::VisitForm(Workspace& workspace, PhotosViewModel& photos, QObject* parent)
+    : QObject(parent), workspace_(workspace), photos_(photos)
 {
     connect(&ticks_, &TickModel::ticked, this, &VisitForm::changed);
     // What is typed belongs to one tree as it was drawn then.
@@ -88,6 +89,9 @@ void VisitForm::close()
     isOpen_ = false;
     plan_.clear();
     free_.clear();
+    tips_.clear();
+    taken_.clear();
+    photos_.release();
     for (QString* text :
          {&date_, &by_, &leaf_, &air_, &humidity_, &gust_, &note_, &nextDue_, &problem_})
         text->clear();
@@ -271,6 +275,89 @@ void VisitForm::removeCut(int index)
     emit changed();
 }
 
+QStringList VisitForm::tips() const
+{
+    const auto* tree = workspace_.tree();
+    QStringList told;
+    for (const auto& id : tips_)
+        if (const auto index = tree ? model::limbIndex(*tree, id) : model::kNoLimb;
+            index != model::kNoLimb) {
+            const auto& limb = tree->limbs[index];
+            told << tr("Tip of %1, as drawn %2 above the ground")
+                        .arg(QString::fromStdString(limb.name.empty() ? limb.id : limb.name),
+                             workspace_.units().length(limb.stations.back().position_m.z));
+        }
+    return told;
+}
+
+void VisitForm::addTip(int limb)
+{
+    const auto* tree = workspace_.tree();
+    if (!tree || limb < 0 || limb >= static_cast<int>(tree->limbs.size()))
+        return;
+    const auto& id = tree->limbs[static_cast<std::size_t>(limb)].id;
+    if (std::ranges::find(tips_, id) != tips_.end())
+        return;
+    tips_.push_back(id);
+    emit changed();
+}
+
+void VisitForm::removeTip(int index)
+{
+    if (index < 0 || index >= static_cast<int>(tips_.size()))
+        return;
+    tips_.erase(tips_.begin() + index);
+    emit changed();
+}
+
+QStringList VisitForm::photoFiles() const
+{
+    QStringList files;
+    for (const auto& photo : taken_)
+        files << QString::fromStdString(photo.file);
+    return files;
+}
+
+QStringList VisitForm::photoNotes() const
+{
+    QStringList notes;
+    for (const auto& photo : taken_)
+        notes << QString::fromStdString(photo.note);
+    return notes;
+}
+
+bool VisitForm::addPhotos(const QList<QUrl>& files)
+{
+    problem_.clear();
+    for (const auto& file : files) {
+        auto photo = readNewPhoto(file.toLocalFile());
+        if (!photo.problem.isEmpty()) {
+            problem_ = problem_.isEmpty() ? photo.problem : problem_;
+            continue;
+        }
+        if (std::ranges::find(taken_, photo.name, &model::Photo::file) != taken_.end())
+            continue;
+        photos_.hold(photo);
+        taken_.push_back({std::move(photo.name), {}, {}, {}, {}});
+    }
+    emit changed();
+    return problem_.isEmpty();
+}
+
+void VisitForm::setPhotoNote(int index, const QString& note)
+{
+    if (index >= 0 && index < static_cast<int>(taken_.size()))
+        taken_[static_cast<std::size_t>(index)].note = note.trimmed().toStdString();
+}
+
+void VisitForm::removePhoto(int index)
+{
+    if (index < 0 || index >= static_cast<int>(taken_.size()))
+        return;
+    taken_.erase(taken_.begin() + index);
+    emit changed();
+}
+
 bool VisitForm::refuse(const QString& problem)
 {
     problem_ = problem;
@@ -341,6 +428,10 @@ bool VisitForm::readMeasures(model::Visit& visit)
         if (record.before_m || record.after_m)
             visit.headroom.push_back(std::move(record));
     }
+    for (const auto& id : tips_)
+        if (const auto index = model::limbIndex(*workspace_.tree(), id); index != model::kNoLimb)
+            visit.tips.push_back(
+                {id, workspace_.tree()->limbs[index].stations.back().position_m, {}, {}});
     return true;
 }
 
@@ -380,10 +471,13 @@ bool VisitForm::save()
     visit.note = note_.trimmed().toStdString();
     if (!readDays(visit) || !readCuts(visit) || !readMeasures(visit) || !readWeather(visit))
         return false;
+    visit.photos = taken_;
     try {
         const QString name =
             tr("a visit on %1", "a step of history").arg(workspace_.units().date(visit.date));
         auto after = model::diary::withVisit(*tree, std::move(visit), cutsSketch());
+        for (const auto& photo : taken_)
+            workspace_.document().addPhoto(photo.file, photos_.held().at(photo.file));
         if (!workspace_.changeTree(name, std::move(after)))
             return refuse(workspace_.problem());
     } catch (const std::domain_error&) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/view/photos_view_model.hpp"
 #include "app/view/strip_model.hpp"
 #include "app/view/tick_model.hpp"
 #include "app/view/workspace.hpp"
@@ -32,12 +33,16 @@ class VisitForm final : public QObject {
     Q_PROPERTY(bool cutsSketch READ cutsSketch WRITE setCutsSketch NOTIFY changed FINAL)
     Q_PROPERTY(bool canCutSketch READ canCutSketch NOTIFY changed FINAL)
     Q_PROPERTY(QStringList freeCuts READ freeCuts NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList tips READ tips NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList photoFiles READ photoFiles NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList photoNotes READ photoNotes NOTIFY changed FINAL)
     Q_PROPERTY(QStringList cutKinds READ cutKinds CONSTANT FINAL)
     Q_PROPERTY(QStringList limbs READ limbs NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:
-    explicit VisitForm(Workspace& workspace, QObject* parent = nullptr);
+    /// \param photos  shows what is handed in here; outlives the form
+    VisitForm(Workspace& workspace, PhotosViewModel& photos, QObject* parent = nullptr);
 
     [[nodiscard]] bool isOpen() const { return isOpen_; }
     [[nodiscard]] QString title() const;
@@ -49,6 +54,9 @@ public:
     /// Some cut was made, and every one of them is of a limb that is drawn.
     [[nodiscard]] bool canCutSketch() const;
     [[nodiscard]] QStringList freeCuts() const; ///< as the diary will tell them
+    [[nodiscard]] QStringList tips() const;     ///< the limbs whose tips are noted, in words
+    [[nodiscard]] QStringList photoFiles() const;
+    [[nodiscard]] QStringList photoNotes() const; ///< the words under each
     [[nodiscard]] QStringList cutKinds() const;
     [[nodiscard]] QStringList limbs() const; ///< names of the limbs drawn
     /// Why the visit can't be written, in a sentence; empty: nothing is wrong, as far as is known.
@@ -63,6 +71,14 @@ public:
     /// removal
     Q_INVOKABLE bool addCut(int kind, const QString& limb, const QString& amount);
     Q_INVOKABLE void removeCut(int index);
+    /// Notes where the tip of a limb, a row of limbs(), is drawn: two visits with the same tip
+    /// teach how fast this tree grows.
+    Q_INVOKABLE void addTip(int limb);
+    Q_INVOKABLE void removeTip(int index);
+    /// Takes photos in, to be kept with the visit; false, with problem(), if one couldn't be.
+    Q_INVOKABLE bool addPhotos(const QList<QUrl>& files);
+    Q_INVOKABLE void setPhotoNote(int index, const QString& note);
+    Q_INVOKABLE void removePhoto(int index);
     /// Writes the visit as one step that can be undone, and closes the form; false if something
     /// typed can't be read: then problem() says what.
     Q_INVOKABLE bool save();
@@ -90,10 +106,13 @@ private:
     bool readWeather(model::Visit& visit);
 
     Workspace& workspace_;
+    PhotosViewModel& photos_;
     bool isOpen_{};
     std::string tree_;
     std::vector<Planned> plan_;
     std::vector<model::Cut> free_;
+    std::vector<std::string> tips_; ///< ids of limbs
+    std::vector<model::Photo> taken_;
     TickModel ticks_;
     StripModel strips_;
     QString date_;

@@ -31,6 +31,12 @@ QVariant VisitModel::data(const QModelIndex& index, int role) const
         return line.lines.join(QLatin1Char(' '));
     case HasPictures:
         return line.hasPictures;
+    case Visit:
+        return line.visit;
+    case PhotoFiles:
+        return line.photoFiles;
+    case PhotoNotes:
+        return line.photoNotes;
     default:
         return {};
     }
@@ -38,7 +44,13 @@ QVariant VisitModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> VisitModel::roleNames() const
 {
-    return {{Title, "title"}, {Lines, "lines"}, {Told, "told"}, {HasPictures, "hasPictures"}};
+    return {{Title, "title"},
+            {Lines, "lines"},
+            {Told, "told"},
+            {HasPictures, "hasPictures"},
+            {Visit, "visit"},
+            {PhotoFiles, "photoFiles"},
+            {PhotoNotes, "photoNotes"}};
 }
 
 } // namespace app

@@ -12,7 +12,10 @@ namespace app {
 struct VisitLine {
     QString title; ///< the day, and who came
     QStringList lines;
-    bool hasPictures{}; ///< the sketch was changed with it: before and after differ
+    QString visit;          ///< its id
+    QStringList photoFiles; ///< as the garden calls them
+    QStringList photoNotes; ///< the words under each
+    bool hasPictures{};     ///< the sketch was changed with it: before and after differ
     friend bool operator==(const VisitLine&, const VisitLine&) = default;
 };
 
@@ -23,7 +26,7 @@ class VisitModel : public QAbstractListModel {
     QML_UNCREATABLE("belongs to a view-model")
 
 public:
-    enum Role { Title = Qt::UserRole + 1, Lines, Told, HasPictures };
+    enum Role { Title = Qt::UserRole + 1, Lines, Told, HasPictures, Visit, PhotoFiles, PhotoNotes };
 
     using QAbstractListModel::QAbstractListModel;
 

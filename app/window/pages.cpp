@@ -19,6 +19,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       tree(workspace), limb(workspace, side), limbShape(workspace, side), why(workspace), offers(workspace, *work.trial(), modelOutlookWorks(tables)),
       stages(workspace, modelOutlookWorks(tables))
 {
+    paper.setWeather([this] { return day.weather(); });
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/window/pages.hpp"
 #include "app/window/state_output.hpp"
+#include "app/words/translation.hpp"
 
 #include <QDate>
 #include <QFile>
@@ -85,6 +86,9 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
 {
     QGuiApplication application(argc, argv);
     nameProgram();
+    const auto translation = translationFor(QLocale());
+    if (translation)
+        QCoreApplication::installTranslator(translation.get());
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 
     const QLocale locale;

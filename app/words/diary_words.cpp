@@ -211,13 +211,24 @@ QStringList visitLines(const Visit& visit, const Wording& wording)
     addMeasures(lines, visit, wording);
     if (visit.weather)
         lines << weatherLine(*visit.weather, wording.units);
-    for (const auto& photo : visit.photos)
-        lines << Words::tr("Photo: %1.").arg(QString::fromStdString(photo.file));
     if (!visit.note.empty())
         lines << QString::fromStdString(visit.note);
     if (visit.nextDue)
         lines << Words::tr("To come again: %1.").arg(wording.units.date(*visit.nextDue));
     lines.removeAll(QString());
+    return lines;
+}
+
+QStringList photoLines(const Visit& visit)
+{
+    QStringList lines;
+    for (const auto& photo : visit.photos) {
+        const QString file = QString::fromStdString(photo.file);
+        lines << (photo.note.empty()
+                      ? Words::tr("Photo: %1.").arg(file)
+                      : Words::tr("Photo: %1, %2.", "its file, and the words under it")
+                            .arg(file, QString::fromStdString(photo.note)));
+    }
     return lines;
 }
 

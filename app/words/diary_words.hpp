@@ -20,6 +20,8 @@ namespace app {
                               const Wording& wording);
 /// What was done on a visit, measured and noted, a sentence each.
 [[nodiscard]] QStringList visitLines(const model::Visit& visit, const Wording& wording);
+/// The photos of a visit, a line each, where they can't be shown.
+[[nodiscard]] QStringList photoLines(const model::Visit& visit);
 /// "20 July 2024, the gardener and a neighbour".
 [[nodiscard]] QString visitTitle(const model::Visit& visit, const Units& units);
 

@@ -55,6 +55,22 @@ std::vector<Limb> changed(const Tree& before, const Tree& after)
     return all;
 }
 
+/// Where the noted tips are after the cuts: those of limbs that were cut as they are drawn then,
+/// the others where they were.
+void fillTips(std::vector<TipRecord>& tips, const Tree& before, const Tree& after)
+{
+    for (auto& tip : tips) {
+        const auto was = limbIndex(before, tip.limb);
+        const auto is = limbIndex(after, tip.limb);
+        if (tip.after_m || was == kNoLimb || is == kNoLimb)
+            continue;
+        const auto& stations = after.limbs[is].stations;
+        tip.after_m = before.limbs[was].stations == stations
+                          ? tip.before_m
+                          : std::optional(stations.back().position_m);
+    }
+}
+
 /// Limbs whose parent is not drawn any more can't be shown.
 void dropOrphans(Tree& tree)
 {
@@ -121,6 +137,7 @@ Tree withVisit(Tree tree, Visit visit, bool cutSketch)
     if (cutSketch) {
         Tree after = advice::afterCuts(tree, visit.cuts);
         visit.limbsBefore = changed(tree, after);
+        fillTips(visit.tips, tree, after);
         tree = std::move(after);
     }
     const auto later = std::ranges::find_if(

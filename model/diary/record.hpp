@@ -18,7 +18,7 @@ namespace model::diary {
 /// The tree with a visit more, among the others by its date. An empty id is filled in, and so are
 /// the wounds if there are none. Nothing else changes.
 /// \param cutSketch  the cuts are made on the sketch too, and the visit keeps the limbs as they
-///                   were drawn before
+///                   were drawn before, and where noted tips are drawn after them
 /// \throws std::domain_error  with cutSketch, if a cut can't be made on the sketch (afterCut())
 [[nodiscard]] Tree withVisit(Tree tree, Visit visit, bool cutSketch);
 

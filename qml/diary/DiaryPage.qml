@@ -79,6 +79,7 @@ RowLayout {
             Layout.margins: 4
             visible: root.diary.form.isOpen
             form: root.diary.form
+            photos: root.diary.photos
         }
         Note {
             Layout.leftMargin: 4

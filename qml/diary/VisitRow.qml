@@ -15,6 +15,9 @@ Rectangle {
     /// All lines in one, for a screen reader.
     required property string told
     required property bool hasPictures
+    required property string visit
+    required property list<string> photoFiles
+    required property list<string> photoNotes
 
     objectName: "visit" + root.index
     Layout.fillWidth: true
@@ -94,6 +97,26 @@ Rectangle {
             Picture {
                 after: true
                 caption: qsTr("after")
+            }
+        }
+        PhotoStrip {
+            Layout.fillWidth: true
+            Layout.columnSpan: row.columns
+            Layout.alignment: Qt.AlignTop
+            photos: root.diary.photos
+            files: root.photoFiles
+            notes: root.photoNotes
+            names: "visit" + root.index + "Photo"
+            onPhotosGiven: (files) => root.diary.photos.add(root.visit, files)
+            onPhotoWanted: (index) => root.diary.photos.show(root.visit, root.photoFiles[index])
+
+            PlainButton {
+                objectName: "visitRemove" + root.index
+                implicitHeight: 28
+                font.pixelSize: Theme.small
+                text: qsTr("Take this visit out")
+                Accessible.name: qsTr("Take this visit out of the diary: %1").arg(root.title)
+                onClicked: root.diary.removeVisit(root.visit)
             }
         }
     }

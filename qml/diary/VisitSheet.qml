@@ -9,6 +9,7 @@ Rectangle {
     id: root
 
     required property VisitForm form
+    required property PhotosViewModel photos
 
     objectName: "visitSheet"
     implicitHeight: column.implicitHeight + 2 * Theme.wide
@@ -199,6 +200,49 @@ Rectangle {
                 }
             }
         }
+        Repeater {
+            model: root.form.tips
+            RowLayout {
+                id: tip
+                required property string modelData
+                required property int index
+                Layout.fillWidth: true
+                Text {
+                    Layout.fillWidth: true
+                    text: "\u2022 " + tip.modelData
+                    font.pixelSize: Theme.body
+                    color: Theme.ink
+                    wrapMode: Text.WordWrap
+                }
+                PlainButton {
+                    objectName: "removeTip" + tip.index
+                    implicitHeight: 28
+                    font.pixelSize: Theme.small
+                    text: qsTr("Remove")
+                    Accessible.name: qsTr("Remove: %1").arg(tip.modelData)
+                    onClicked: root.form.removeTip(tip.index)
+                }
+            }
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            Choice {
+                id: tipLimb
+                objectName: "tipLimb"
+                Layout.fillWidth: true
+                Layout.alignment: Qt.AlignBottom
+                label: qsTr("A limb whose tip you measured and drew where it is now")
+                model: root.form.limbs
+            }
+            PlainButton {
+                objectName: "addTipButton"
+                Layout.alignment: Qt.AlignBottom
+                enabled: tipLimb.currentIndex >= 0
+                text: qsTr("Note its tip")
+                onClicked: root.form.addTip(tipLimb.currentIndex)
+            }
+        }
         RowLayout {
             Layout.fillWidth: true
             spacing: Theme.gap
@@ -249,6 +293,48 @@ Rectangle {
             label: qsTr("In your words")
             text: root.form.note
             onTyped: (text) => root.form.note = text
+        }
+
+        Heading { text: qsTr("Photos") }
+        Repeater {
+            model: root.form.photoFiles
+            RowLayout {
+                id: taken
+                required property string modelData
+                required property int index
+                Layout.fillWidth: true
+                spacing: Theme.gap
+                PhotoPicture {
+                    Layout.preferredWidth: 96
+                    Layout.preferredHeight: 72
+                    photos: root.photos
+                    file: taken.modelData
+                    colours: Theme.drawing
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: qsTr("Photo %1").arg(taken.index + 1)
+                }
+                Field {
+                    objectName: "takenNote" + taken.index
+                    Layout.fillWidth: true
+                    Layout.alignment: Qt.AlignVCenter
+                    label: qsTr("Words under it")
+                    text: root.form.photoNotes[taken.index] ?? ""
+                    onTyped: (text) => root.form.setPhotoNote(taken.index, text)
+                }
+                PlainButton {
+                    objectName: "removeTaken" + taken.index
+                    Layout.alignment: Qt.AlignBottom
+                    text: qsTr("Remove")
+                    Accessible.name: qsTr("Remove photo %1").arg(taken.index + 1)
+                    onClicked: root.form.removePhoto(taken.index)
+                }
+            }
+        }
+        PhotoStrip {
+            Layout.fillWidth: true
+            photos: root.photos
+            names: "form"
+            onPhotosGiven: (files) => root.form.addPhotos(files)
         }
 
         Text {

@@ -37,6 +37,13 @@ Popup {
         onAccepted: root.paper.save(selectedFile)
     }
 
+    FolderDialog {
+        id: folderDialog
+        title: qsTr("Where to put the pictures and tables")
+        currentFolder: root.paper.suggestedFolder
+        onAccepted: root.paper.saveParts(selectedFolder)
+    }
+
     ColumnLayout {
         anchors.fill: parent
         spacing: Theme.gap
@@ -58,6 +65,15 @@ Popup {
                 onClicked: root.paper.forArborist = true
             }
             Choice {
+                objectName: "paperOf"
+                visible: root.paper.treeCount > 1
+                label: qsTr("Of what")
+                model: [qsTr("The chosen tree"), qsTr("The whole garden")]
+                currentIndex: root.paper.wholeGarden ? 1 : 0
+                Layout.preferredWidth: 170
+                onActivated: (index) => root.paper.wholeGarden = index === 1
+            }
+            Choice {
                 objectName: "paperSize"
                 label: qsTr("Paper")
                 model: [qsTr("A4"), qsTr("US Letter")]
@@ -66,6 +82,13 @@ Popup {
                 onActivated: (index) => root.paper.letter = index === 1
             }
             Item { Layout.fillWidth: true }
+            PlainButton {
+                objectName: "paperParts"
+                text: qsTr("Pictures and tables\u2026")
+                Accessible.description: qsTr("Each figure, the trees, visits and loads as CSV, the plan as GeoJSON")
+                enabled: root.paper.pageCount > 0
+                onClicked: folderDialog.open()
+            }
             PlainButton {
                 objectName: "paperSave"
                 text: qsTr("Save as PDF\u2026")

@@ -9,6 +9,7 @@ Sheet {
     id: root
 
     required property TreeViewModel tree
+    required property PhotosViewModel photos
 
     title: root.tree.species
     doneText: qsTr("Done")
@@ -87,6 +88,21 @@ Sheet {
                     onToggled: root.tree.setSeen(index, checked)
                 }
             }
+        }
+        Text {
+            text: qsTr("Photos")
+            font.pixelSize: Theme.lead
+            font.weight: Font.DemiBold
+            color: Theme.ink
+        }
+        PhotoStrip {
+            Layout.fillWidth: true
+            photos: root.photos
+            files: root.photos.treeFiles
+            notes: root.photos.treeNotes
+            names: "tree"
+            onPhotosGiven: (files) => root.photos.add("", files)
+            onPhotoWanted: (index) => root.photos.show("", root.photos.treeFiles[index])
         }
         PlainButton {
             objectName: "treeSheetRemove"

@@ -2,6 +2,13 @@
 
 #include "app/tables/tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/store/picture_files.hpp"
+
+#include <QCoreApplication>
+#include <QDropEvent>
+#include <QFile>
+#include <QMimeData>
+#include <QQuickWindow>
 
 namespace {
 
@@ -48,6 +55,28 @@ QPointF TestPages::station(const QString& limb, int station) const
                     handles->data(index, app::HandleModel::Y).toDouble()};
     }
     return {-1.0, -1.0};
+}
+
+QUrl TestPages::picture(const QString& name) const
+{
+    QFile picture(folder_.filePath(name));
+    if (picture.open(QIODevice::WriteOnly))
+        picture.write(app::test::jpeg(400, 300, 6));
+    return file(name);
+}
+
+bool TestPages::drop(QQuickItem* onto, const QUrl& file) const
+{
+    QMimeData files;
+    files.setUrls({file});
+    const QPointF at = onto->mapToScene({onto->width() / 2.0, onto->height() / 2.0});
+    QDragEnterEvent enter(at.toPoint(), Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(onto->window(), &enter);
+    QDragMoveEvent move(at.toPoint(), Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(onto->window(), &move);
+    QDropEvent drop(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(onto->window(), &drop);
+    return drop.isAccepted();
 }
 
 int TestPages::limbCount() const

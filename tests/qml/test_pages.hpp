@@ -3,6 +3,7 @@
 #include "app/window/pages.hpp"
 
 #include <QObject>
+#include <QQuickItem>
 #include <QTemporaryDir>
 
 /// The window's view-models over the small garden of the tests, on a fixed day, in English and
@@ -60,6 +61,10 @@ public:
     Q_INVOKABLE QUrl file(const QString& name) const;
     /// Where on the side view a station of the chosen tree is drawn.
     Q_INVOKABLE QPointF station(const QString& limb, int station) const;
+    /// A photo in the test's folder.
+    Q_INVOKABLE QUrl picture(const QString& name) const;
+    /// Drags a file from another program onto the middle of an item. \returns whether it was taken
+    Q_INVOKABLE bool drop(QQuickItem* onto, const QUrl& file) const;
     Q_INVOKABLE int limbCount() const;
     Q_INVOKABLE double height_m(const QString& limb, int station) const;
 

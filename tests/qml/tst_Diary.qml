@@ -135,6 +135,44 @@ TestCase {
         pages.diary.form.close()
     }
 
+    function test_7_aPhotoIsDroppedOnAVisitShownLargeAndTakenOut() {
+        mouseClick(child("newVisitButton"))
+        tryCompare(child("visitSheet"), "visible", true)
+        pages.diary.form.save()
+        compare(pages.diary.visits.rowCount(), 1)
+        const strip = child("visit0PhotoDrop")
+        waitForRendering(window.contentItem)
+        verify(pages.drop(strip, pages.picture("From the gate.jpg")))
+        const thumb = child("visit0Photo0")
+        thumb.forceActiveFocus()
+        keyClick(Qt.Key_Space)
+        const large = findChild(window, "photoSheet")
+        tryCompare(large, "opened", true)
+        compare(pages.diary.photos.count, 1)
+        const note = findChild(window, "photoNoteInput")
+        note.forceActiveFocus()
+        for (const letter of "bark")
+            keyClick(letter)
+        keyClick(Qt.Key_Return)
+        compare(pages.diary.photos.note, "bark")
+        findChild(window, "photoRemove").clicked()
+        tryCompare(large, "visible", false)
+        compare(findChild(window.contentItem, "visit0Photo0"), null)
+        keyClick(Qt.Key_Z, Qt.ControlModifier)
+        tryVerify(() => findChild(window.contentItem, "visit0Photo0") !== null)
+        compare(child("visit0Photo0").note, "bark")
+    }
+
+    function test_8_photosOfAVisitBeingWrittenAreShownInTheSheet() {
+        mouseClick(child("newVisitButton"))
+        tryCompare(child("visitSheet"), "visible", true)
+        verify(pages.diary.form.addPhotos([pages.picture("a.jpg")]))
+        verify(child("takenNote0").visible)
+        child("removeTaken0").clicked()
+        compare(pages.diary.form.photoFiles.length, 0)
+        pages.diary.form.close()
+    }
+
     function test_6_theDayIsCheckedOnTheWorkPage() {
         mouseClick(child("diaryButton"))
         write("dayGust", "70 km/h")

@@ -8,9 +8,12 @@ import json
 import os
 import pathlib
 import shutil
+import sqlite3
+import struct
 import subprocess
 import sys
 import tempfile
+import zlib
 
 project, program = pathlib.Path(sys.argv[1]), sys.argv[2]
 faults = []
@@ -40,6 +43,17 @@ def added(garden, *arguments):
 def without_visit(garden, visit):
     garden["trees"][0]["visits"] = [v for v in garden["trees"][0]["visits"] if v["id"] != visit]
     return garden
+
+
+def picture(path):
+    """A small PNG, written here by the standard (ISO/IEC 15948)."""
+    def chunk(kind, data):
+        return (struct.pack(">I", len(data)) + kind + data +
+                struct.pack(">I", zlib.crc32(kind + data)))
+    rows = b"".join(b"\0" + b"\x40\x90\x30" * 8 for _ in range(6))
+    path.write_bytes(b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", struct.pack(">IIBBBBB", 8, 6, 8, 2, 0, 0, 0)) +
+                     chunk(b"IDAT", zlib.compress(rows)) + chunk(b"IEND", b""))
+    return path.read_bytes()
 
 
 def due(garden, date):
@@ -97,6 +111,41 @@ with tempfile.TemporaryDirectory() as folder:
     left = left["trees"][0]["suggestion"]["allowance_share"]
     check(abs(left - (plan["allowance_share"] - visit["leaf_share"])) < 1e-3,
           f"a second visit may take {left}")
+
+    # A wound that has closed, by its number in the list.
+    wounds = json.loads(run("diary", garden, "--json", "--date", "2027-05-03").stdout)
+    wounds = wounds["trees"][0]["wounds"]
+    ran = run("diary", garden, "--closed", len(wounds), "--date", "2027-05-03")
+    check(ran.returncode == 0 and not ran.stderr, f"--closed: {ran.stderr}")
+    after = json.loads(run("diary", garden, "--json", "--date", "2027-05-04").stdout)
+    after = after["trees"][0]["wounds"]
+    check(after[-1]["closed"] == "2027-05-03" and after[-1]["open_m"] == 0, f"closed: {after[-1]}")
+    check(after[:-1] == json.loads(run("diary", garden, "--json", "--date", "2027-05-04").stdout)
+          ["trees"][0]["wounds"][:-1], "another wound has changed")
+    for wrong in len(wounds), len(wounds) + 1, 0, "first":
+        ran = run("diary", garden, "--closed", wrong, "--date", "2027-05-03")
+        check(ran.returncode == 2 and ran.stderr.count("\n") == 1, f"--closed {wrong}: {ran.stderr}")
+    check(run("diary", garden, "--closed", "1", "--add").returncode == 2, "--closed with --add")
+
+    # Photos: beside a garden in JSON, inside a garden file; the bytes are those of the camera.
+    photo = pathlib.Path(folder) / "West side.png"
+    bytes_of_photo = picture(photo)
+    shutil.copy(project / "trees/examples/apple-path.json", garden)
+    _, _, visit = added(garden, "--date", "2025-07-25", "--photo", photo)
+    name = visit["photos"][0]["file"]
+    check((pathlib.Path(folder) / name).read_bytes() == bytes_of_photo, f"{name} is not the photo")
+    store = pathlib.Path(folder) / "apple.underbough"
+    check(run("import", garden, store).returncode == 0, "import")
+    check(run("diary", store, "--add", "--date", "2025-07-26", "--photo", photo).returncode == 0,
+          "a photo into a garden file")
+    with sqlite3.connect(store) as rows:
+        kept = rows.execute("SELECT name, bytes FROM photo").fetchall()
+        check(kept == [(name, bytes_of_photo)], f"photos in the file: {[row[0] for row in kept]}")
+    ran = run("diary", garden, "--add", "--photo", garden)
+    check(ran.returncode == 2 and "no picture" in ran.stderr, f"no picture: {ran.stderr}")
+    shutil.rmtree(pathlib.Path(folder) / "photos")
+    for file in photo, store:
+        file.unlink()
 
     # One of the plan's cuts: the others are noted as left.
     shutil.copy(project / "trees/examples/birch-lawn.json", garden)

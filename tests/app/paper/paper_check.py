@@ -19,9 +19,25 @@ import sys
 import tempfile
 
 project, program, example = pathlib.Path(sys.argv[1]), sys.argv[2], sys.argv[3]
-garden = project / "trees/examples" / (example + ".json")
-known = json.loads(garden.read_text())
+examples = project / "trees/examples"
 folder = pathlib.Path(tempfile.mkdtemp())
+
+
+def two_trees():
+    """The apple's garden with the birch in it as well, 20 m to the east."""
+    told = json.loads((examples / "apple-path.json").read_text())
+    birch = json.loads((examples / "birch-lawn.json").read_text())["trees"][0]
+    birch["position_m"][0] += 20
+    for part in "visits", "goals":
+        birch.pop(part, None)
+    told["trees"].append(birch)
+    there = folder / "two-trees.json"
+    there.write_text(json.dumps(told))
+    return there
+
+
+garden = two_trees() if example == "two-trees" else examples / (example + ".json")
+known = json.loads(garden.read_text())
 faults = []
 environment = dict(os.environ, LC_ALL="C.UTF-8", TZ="UTC")
 
@@ -147,6 +163,31 @@ def check_csv():
             hold(float(gusts[0]) <= float(gusts[1]) <= float(gusts[2]), f"gusts {row}")
 
 
+def with_photos():
+    """The garden with three photos, which are its own figures."""
+    report("--figures", folder)
+    shots = sorted(folder.glob("*.png"))[:3]
+    there = folder / "with-photos.json"
+    told = json.loads(garden.read_text())
+    told["trees"][0]["photos"] = [{"file": shot.name, "note": f"Seen from side {i}"}
+                                  for i, shot in enumerate(shots)]
+    there.write_text(json.dumps(told))
+    return there
+
+
+def check_photos():
+    there, pdf = with_photos(), folder / "photos.pdf"
+    for paper in "a4", "letter":
+        ran = run(program, "report", there, "--units", "metric", "--date", "2025-11-20", "-o", pdf,
+                  "--for-arborist", "--paper", paper)
+        hold(ran.returncode == 0, ran.stderr.decode())
+        hold("Seen from side 2" in text_of(pdf), "no words under a photo")
+        info = run("pdfinfo", pdf).stdout.decode()
+        pages = int(re.search(r"Pages: +(\d+)", info)[1])
+        hold(pages == len(known["trees"]), f"the brief with photos takes {pages} pages on {paper}")
+        hold(len(run("pdfimages", "-list", pdf).stdout.decode().splitlines()) >= 2 + 3, "no photos")
+
+
 def check_brief():
     for paper in "a4", "letter":
         pdf = folder / "brief.pdf"
@@ -157,6 +198,23 @@ def check_brief():
         text = text_of(pdf)
         for words in ("What is wanted", "What was seen", "What to ask", "Insured", "Access"):
             hold(words in text, f"not in the brief: {words}")
+
+
+def check_garden():
+    """A page of the whole garden, then each tree's own, all in one count of pages."""
+    pdf = folder / "garden.pdf"
+    report("-o", pdf, "--paper", "a4")
+    pages = int(re.search(r"Pages: +(\d+)", run("pdfinfo", pdf).stdout.decode())[1])
+    by_page = [re.sub(r"\s+", " ", run("pdftotext", "-f", n, "-l", n, pdf, "-").stdout.decode())
+               for n in range(1, pages + 1)]
+    hold(known["name"] in by_page[0], "the first page isn't the garden's")
+    for tree in known["trees"]:
+        hold(tree["name"].lower() in by_page[0].lower(), f"{tree['name']} is not in the garden's list")
+        starts = [n for n, text in enumerate(by_page) if f"{tree['name']}\u201d: the work".lower() in text.lower()]
+        hold(len(starts) == 1 and starts[0] > 0, f"{tree['name']} starts on pages {starts}")
+    for number, text in enumerate(by_page, 1):
+        hold(f"Page {number} of {pages}" in text, f"page {number} is not numbered")
+    words_within(pdf, 595, 842)
 
 
 def check_refusals():
@@ -171,12 +229,16 @@ if example == "apple-path":
     check_pdf("a4", 595, 842)
     check_html()
     check_refusals()
+elif example == "two-trees":
+    check_garden()
+    check_csv()
 elif example == "maple-drive":
     check_pdf("letter", 612, 792)
     check_csv()
 else:
     check_pdf("a4", 595, 842)
     check_brief()
+    check_photos()
 
 print("\n".join(faults) or "the papers read well")
 sys.exit(bool(faults))
