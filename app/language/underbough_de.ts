@@ -113,61 +113,6 @@
     </message>
 </context>
 <context>
-    <name>AddTreeViewModel</name>
-    <message>
-        <source>%1 through</source>
-        <translation>%1 Durchmesser</translation>
-    </message>
-    <message>
-        <source>%1 round</source>
-        <translation>%1 Umfang</translation>
-    </message>
-    <message>
-        <source>Height: a length such as %1.</source>
-        <translation>Höhe: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>Spread: a length such as %1.</source>
-        <translation>Kronenbreite: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>Lowest limb: a length such as %1.</source>
-        <translation>Unterster Ast: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>Runs along: a bearing from 0 to 360, such as 90 for east and west.</source>
-        <translation>Verläuft in Richtung: eine Richtung von 0 bis 360, etwa 90 für Ost-West.</translation>
-    </message>
-    <message>
-        <source>Place: lengths east and north, such as %1.</source>
-        <translation>Standort: Längen nach Osten und Norden, etwa %1.</translation>
-    </message>
-    <message>
-        <source>Type what kind of tree it is, by its common or its Latin name.</source>
-        <translation>Geben Sie die Baumart ein, mit deutschem oder lateinischem Namen.</translation>
-    </message>
-    <message>
-        <source>No species of that name is known here. A relative will do.</source>
-        <translation>Keine Art dieses Namens ist hier bekannt. Eine verwandte genügt.</translation>
-    </message>
-    <message>
-        <source>Choose one of the kinds found.</source>
-        <translation>Wählen Sie eine der gefundenen Arten.</translation>
-    </message>
-    <message>
-        <source>Put the tape round the stem at breast height: a length such as %1.</source>
-        <translation>Legen Sie das Maßband in Brusthöhe um den Stamm: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>Measure the stem through at breast height: a length such as %1.</source>
-        <translation>Messen Sie den Stammdurchmesser in Brusthöhe: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>add %1</source>
-        <translation>%1 hinzufügen</translation>
-    </message>
-</context>
-<context>
     <name>AnswersColumn</name>
     <message>
         <source>Is there room beneath it?</source>
@@ -184,69 +129,6 @@
     <message>
         <source>When must it be cut again?</source>
         <translation>Wann muss wieder geschnitten werden?</translation>
-    </message>
-</context>
-<context>
-    <name>AnswersViewModel</name>
-    <message>
-        <source>“%1”</source>
-        <translation>„%1“</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>clear</source>
-        <translation>frei</translation>
-    </message>
-    <message>
-        <source>It hangs over no path, drive or mower strip that you have drawn.</source>
-        <translation>Er hängt über keinen Weg, keine Zufahrt und keine Mähfläche, die Sie gezeichnet haben.</translation>
-    </message>
-    <message>
-        <source>Yes, over everything it hangs over.</source>
-        <translation>Ja, über allem, worüber er hängt.</translation>
-    </message>
-    <message>
-        <source>Not enough over %1.</source>
-        <translation>Nicht genug über %1.</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
-    </message>
-    <message>
-        <source>%1 is dead or cracked wood: no strength is counted on. It is work for a professional, or to be removed.</source>
-        <translation>%1 ist totes oder gerissenes Holz: auf seine Festigkeit wird nicht gezählt. Das ist Arbeit für den Fachmann, oder der Ast muss weg.</translation>
-    </message>
-    <message>
-        <source>In gusts of %1 I would expect %2 to break.</source>
-        <translation>Bei Böen von %1 wäre zu erwarten, dass %2 bricht.</translation>
-    </message>
-    <message>
-        <source>Gusts of %1 ask most of %2: %3 of its expected strength.</source>
-        <translation>Böen von %1 verlangen %2 am meisten ab: %3 der erwarteten Festigkeit.</translation>
-    </message>
-    <message>
-        <source>The tree weighs about %1 above ground, %2 of it leaf and crop.</source>
-        <translation>Der Baum wiegt über dem Boden etwa %1, davon %2 Laub und Früchte.</translation>
-    </message>
-    <message>
-        <source>You have drawn no planting that wants light.</source>
-        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
-    </message>
-    <message>
-        <source>Plants rest on %1: their need counts from %2.</source>
-        <translation>Die Pflanzen ruhen am %1: ihr Bedarf zählt von %2.</translation>
-    </message>
-    <message>
-        <source>On %1 every planting gets the least sun it needs.</source>
-        <translation>Am %1 bekommt jede Pflanzung wenigstens so viel Sonne, wie sie braucht.</translation>
-    </message>
-    <message>
-        <source>On %1 too little sun reaches %2.</source>
-        <translation>Am %1 erreicht zu wenig Sonne %2.</translation>
     </message>
 </context>
 <context>
@@ -303,21 +185,6 @@
     </message>
 </context>
 <context>
-    <name>ConditionsViewModel</name>
-    <message>
-        <source>%1 (force %2)</source>
-        <translation>%1 (Stärke %2)</translation>
-    </message>
-    <message>
-        <source>The sun is down.</source>
-        <translation>Die Sonne steht unter dem Horizont.</translation>
-    </message>
-    <message>
-        <source>Sun in the %1, %2 high</source>
-        <translation>Sonne im %1, %2 hoch</translation>
-    </message>
-</context>
-<context>
     <name>CutRow</name>
     <message>
         <source>Cut %1, %2: %3</source>
@@ -357,45 +224,6 @@
     <message>
         <source>Gusts</source>
         <translation>Böen</translation>
-    </message>
-</context>
-<context>
-    <name>DayViewModel</name>
-    <message>
-        <source>The warmth can't be read: write it such as %1.</source>
-        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
-        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
-    </message>
-    <message>
-        <source>The gusts can't be read: write them such as %1.</source>
-        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>Write down warmth and gusts as you expect them while you work.</source>
-        <translation>Tragen Sie Wärme und Böen ein, wie Sie sie während der Arbeit erwarten.</translation>
-    </message>
-    <message>
-        <source>The warmth does not speak against it. How strong are the gusts?</source>
-        <translation>Die Wärme spricht nicht dagegen. Wie stark sind die Böen?</translation>
-    </message>
-    <message>
-        <source>The wind does not speak against it. How warm is it in the shade?</source>
-        <translation>Der Wind spricht nicht dagegen. Wie warm ist es im Schatten?</translation>
-    </message>
-    <message>
-        <source>Before every job look for nests, bats and other animals in the tree. If there are any, wait.</source>
-        <translation>Suchen Sie vor jeder Arbeit nach Nestern, Fledermäusen und anderen Tieren im Baum. Sind welche da, warten Sie.</translation>
-    </message>
-    <message>
-        <source>Not in rain, thunder or poor light, and never alone.</source>
-        <translation>Nicht bei Regen, Gewitter oder schlechtem Licht, und nie allein.</translation>
-    </message>
-    <message>
-        <source>The weather is not the whole of it: who may do the work is told above, and your local rules come first.</source>
-        <translation>Das Wetter ist nicht alles: wer die Arbeit machen darf, steht oben, und die örtlichen Vorschriften gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -447,70 +275,6 @@
     <message>
         <source>A wound that is closed can still hide decay.</source>
         <translation>Auch unter einer geschlossenen Wunde kann noch Fäule stecken.</translation>
-    </message>
-</context>
-<context>
-    <name>DiaryViewModel</name>
-    <message>
-        <source>Looking through the garden…</source>
-        <translation>Der Garten wird durchgesehen…</translation>
-    </message>
-    <message>
-        <source>One thing is overdue.</source>
-        <translation>Eine Sache ist überfällig.</translation>
-    </message>
-    <message>
-        <source>%1 things are overdue.</source>
-        <translation>%1 Sachen sind überfällig.</translation>
-    </message>
-    <message>
-        <source>One thing is due now.</source>
-        <translation>Eine Sache ist jetzt fällig.</translation>
-    </message>
-    <message>
-        <source>%1 things are due now.</source>
-        <translation>%1 Sachen sind jetzt fällig.</translation>
-    </message>
-    <message>
-        <source>There is no tree in this garden yet.</source>
-        <translation>In diesem Garten steht noch kein Baum.</translation>
-    </message>
-    <message>
-        <source>Nothing is due now.</source>
-        <translation>Zurzeit ist nichts fällig.</translation>
-    </message>
-    <message>
-        <source>%1 (%2): %3.</source>
-        <comment>when (overdue): what</comment>
-        <translation>%1 (%2): %3.</translation>
-    </message>
-    <message>
-        <source>Counted over the last twelve months, as plans are, %1 may go now.</source>
-        <translation>Über die letzten zwölf Monate gezählt, wie bei den Plänen, dürfen jetzt %1 weg.</translation>
-    </message>
-    <message>
-        <source>a wound seen closed</source>
-        <comment>a step of history</comment>
-        <translation>eine Wunde als geschlossen gesehen</translation>
-    </message>
-</context>
-<context>
-    <name>Document</name>
-    <message>
-        <source>New garden</source>
-        <translation>Neuer Garten</translation>
-    </message>
-    <message>
-        <source>That can't be drawn: it needs %1.</source>
-        <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
-    </message>
-    <message>
-        <source>This step can't be gone back to: it needs %1.</source>
-        <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
-    </message>
-    <message>
-        <source>%1 was changed by another program after it was opened here. Save your garden under another name, so that neither is lost.</source>
-        <translation>%1 wurde nach dem Öffnen von einem anderen Programm geändert. Speichern Sie Ihren Garten unter einem anderen Namen, damit keiner von beiden verloren geht.</translation>
     </message>
 </context>
 <context>
@@ -638,30 +402,41 @@
         <source>it is damaged</source>
         <translation>sie ist beschädigt</translation>
     </message>
-</context>
-<context>
-    <name>GardenViewModel</name>
     <message>
-        <source>%1%2 - Underbough</source>
-        <comment>garden's name, mark of unsaved changes</comment>
-        <translation>%1%2 - Underbough</translation>
+        <source>%1 can't be used. %2.</source>
+        <translation>%1 ist nicht brauchbar. %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 can't be used. %2, and %n more.</source>
+        <translation><numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform><numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform></translation>
     </message>
     <message>
-        <source>Only shown</source>
-        <comment>a garden that another window has open</comment>
-        <translation>Nur gezeigt</translation>
+        <source>%1 was not saved: %2. Your garden is still here; save it under another name, or try again once that is mended.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Ihr Garten ist noch hier; speichern Sie ihn unter einem anderen Namen, oder versuchen Sie es noch einmal, wenn das behoben ist.</translation>
     </message>
     <message>
-        <source>Not saved</source>
-        <translation>Nicht gespeichert</translation>
+        <source>%1 is open in another window: here it is only shown. Change it there, or save it here under another name.</source>
+        <translation>%1 ist in einem anderen Fenster offen: hier wird es nur gezeigt. Ändern Sie es dort, oder speichern Sie es hier unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>All saved</source>
-        <translation>Alles gespeichert</translation>
+        <source>%1 can't be written. What you change is kept in this window only: save it under another name.</source>
+        <translation>%1 ist nicht beschreibbar. Was Sie ändern, bleibt nur in diesem Fenster: speichern Sie es unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>%1, %2 high, stem %3 thick at breast height</source>
-        <translation>%1, %2 hoch, Stamm %3 dick in Brusthöhe</translation>
+        <source>%1 was brought to this program's form. As it was, it is kept in %2.</source>
+        <translation>%1 wurde in die Form dieses Programms gebracht. Wie es war, bleibt es in %2 erhalten.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged and was left alone. What could be read of it is open now, in %2: %3.</source>
+        <translation>%1 ist beschädigt und blieb unberührt. Was davon lesbar war, ist jetzt in %2 offen: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was saved, but %n photos could not be found and are not in it.</source>
+        <translation><numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform><numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. Your garden is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Ihr Garten ist noch hier; speichern Sie ihn unter einem anderen Namen.</translation>
     </message>
 </context>
 <context>
@@ -724,112 +499,6 @@
     </message>
 </context>
 <context>
-    <name>GoalsViewModel</name>
-    <message>
-        <source>%1 of its strength at most in a storm: %2</source>
-        <translation>Im Sturm höchstens %1 der Festigkeit: %2</translation>
-    </message>
-    <message>
-        <source>every limb</source>
-        <translation>jeder Ast</translation>
-    </message>
-    <message>
-        <source>%1 of sun on %2</source>
-        <translation>%1 Sonne auf %2</translation>
-    </message>
-    <message>
-        <source>The sun that it needs on %1</source>
-        <translation>Die Sonne, die es braucht, auf %1</translation>
-    </message>
-    <message>
-        <source>%1 stays</source>
-        <translation>%1 bleibt</translation>
-    </message>
-    <message>
-        <source>%1 goes</source>
-        <translation>%1 kommt weg</translation>
-    </message>
-    <message>
-        <source>No more than %1 of the leaf</source>
-        <translation>Nicht mehr als %1 des Laubs</translation>
-    </message>
-    <message>
-        <source>reached</source>
-        <translation>erreicht</translation>
-    </message>
-    <message>
-        <source>given up</source>
-        <translation>aufgegeben</translation>
-    </message>
-    <message>
-        <source>not in full</source>
-        <translation>nicht ganz</translation>
-    </message>
-    <message>
-        <source>left aside</source>
-        <translation>beiseitegelassen</translation>
-    </message>
-    <message>
-        <source>leave a limb</source>
-        <translation>Ast lassen</translation>
-    </message>
-    <message>
-        <source>take a limb</source>
-        <translation>Ast nehmen</translation>
-    </message>
-    <message>
-        <source>a share of its strength such as 80 %</source>
-        <translation>einen Anteil der Festigkeit wie 80 %</translation>
-    </message>
-    <message>
-        <source>relieve the limbs</source>
-        <translation>die Äste entlasten</translation>
-    </message>
-    <message>
-        <source>hours of sun a day such as 4.5</source>
-        <translation>Sonnenstunden am Tag wie 4.5</translation>
-    </message>
-    <message>
-        <source>give light</source>
-        <translation>Licht geben</translation>
-    </message>
-    <message>
-        <source>a share of the leaf such as 15 %</source>
-        <translation>einen Laubanteil wie 15 %</translation>
-    </message>
-    <message>
-        <source>spare the leaf</source>
-        <translation>das Laub schonen</translation>
-    </message>
-    <message>
-        <source>drop a goal</source>
-        <translation>ein Ziel streichen</translation>
-    </message>
-    <message>
-        <source>Found “%1”, expected %2.</source>
-        <translation>„%1“ gefunden, %2 erwartet.</translation>
-    </message>
-</context>
-<context>
-    <name>HandleModel</name>
-    <message>
-        <source>Union of %1</source>
-        <translation>Ansatz von %1</translation>
-    </message>
-    <message>
-        <source>End of %1</source>
-        <translation>Ende von %1</translation>
-    </message>
-    <message>
-        <source>Bend in %1</source>
-        <translation>Biegung in %1</translation>
-    </message>
-    <message>
-        <source>%1: %2 above the ground, %3 thick</source>
-        <translation>%1: %2 über dem Boden, %3 dick</translation>
-    </message>
-</context>
-<context>
     <name>HeightHelper</name>
     <message>
         <source>Use %1</source>
@@ -876,25 +545,6 @@
     </message>
 </context>
 <context>
-    <name>LightViewModel</name>
-    <message>
-        <source>You have drawn no planting that wants light.</source>
-        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
-    </message>
-    <message>
-        <source>%1: %2 of direct sun a day and %3, of %4 and %5 in the open.</source>
-        <translation>%1: %2 direkte Sonne am Tag und %3, von %4 und %5 im Freien.</translation>
-    </message>
-    <message>
-        <source>%1 needs %2</source>
-        <translation>%1 braucht %2</translation>
-    </message>
-    <message>
-        <source>%1 for %2</source>
-        <translation>%1 für %2</translation>
-    </message>
-</context>
-<context>
     <name>LimbBar</name>
     <message>
         <source>No limb chosen</source>
@@ -926,37 +576,6 @@
     <message>
         <source>Arrow keys move it, Shift moves it far, plus and minus change its thickness, Insert grows a limb, Delete erases the limb</source>
         <translation>Pfeiltasten bewegen ihn, mit Umschalt weiter, Plus und Minus ändern die Dicke, Einfg lässt einen Ast wachsen, Entf löscht den Ast</translation>
-    </message>
-</context>
-<context>
-    <name>LimbShapeViewModel</name>
-    <message>
-        <source>change the girth of %1</source>
-        <translation>Umfang von %1 ändern</translation>
-    </message>
-    <message>
-        <source>change the hanging shoots of %1</source>
-        <translation>hängende Triebe von %1 ändern</translation>
-    </message>
-    <message>
-        <source>change the leaf of %1</source>
-        <translation>Laub von %1 ändern</translation>
-    </message>
-    <message>
-        <source>Thickness of %1</source>
-        <translation>Dicke von %1</translation>
-    </message>
-    <message>
-        <source>Where the leaf of %1 starts</source>
-        <translation>Wo das Laub von %1 beginnt</translation>
-    </message>
-    <message>
-        <source>How wide the leaf of %1 is</source>
-        <translation>Wie breit das Laub von %1 ist</translation>
-    </message>
-    <message>
-        <source>How low the shoots of %1 hang</source>
-        <translation>Wie tief die Triebe von %1 hängen</translation>
     </message>
 </context>
 <context>
@@ -1055,113 +674,33 @@
     </message>
 </context>
 <context>
-    <name>LimbViewModel</name>
-    <message>
-        <source>change the %1 of %2</source>
-        <translation>%1 von %2 ändern</translation>
-    </message>
-    <message>
-        <source>%1: a length such as %2.</source>
-        <translation>%1: eine Länge wie %2.</translation>
-    </message>
-    <message>
-        <source>At its union</source>
-        <translation>Am Astansatz</translation>
-    </message>
-    <message>
-        <source>At the ground</source>
-        <translation>Am Boden</translation>
-    </message>
-    <message>
-        <source>At its end</source>
-        <translation>An der Spitze</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>%1 hoch</translation>
-    </message>
-    <message>
-        <source>Girth: a length such as %1.</source>
-        <translation>Umfang: eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>girth</source>
-        <translation>Umfang</translation>
-    </message>
-    <message>
-        <source>measuring</source>
-        <translation>Messart</translation>
-    </message>
-    <message>
-        <source>union</source>
-        <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>leaf</source>
-        <translation>Laub</translation>
-    </message>
-    <message>
-        <source>Leaves from</source>
-        <translation>Laub ab</translation>
-    </message>
-    <message>
-        <source>Leaf around it</source>
-        <translation>Laub ringsum</translation>
-    </message>
-    <message>
-        <source>Hanging shoots</source>
-        <translation>Hängende Triebe</translation>
-    </message>
-    <message>
-        <source>hanging shoots</source>
-        <translation>hängende Triebe</translation>
-    </message>
-    <message>
-        <source>Fruit: a weight such as %1.</source>
-        <translation>Früchte: ein Gewicht wie %1.</translation>
-    </message>
-    <message>
-        <source>crop</source>
-        <translation>Früchte</translation>
-    </message>
-    <message>
-        <source>%1, %2 along it</source>
-        <translation>%1, %2 entlang des Astes</translation>
-    </message>
-    <message>
-        <source>Where along the limb</source>
-        <translation>Wo entlang des Astes</translation>
-    </message>
-    <message>
-        <source>Sound wood around it: a thickness such as %1.</source>
-        <translation>Gesundes Holz ringsum: eine Dicke wie %1.</translation>
-    </message>
-    <message>
-        <source>defects</source>
-        <translation>Schäden</translation>
-    </message>
-    <message>
-        <source>copy %1</source>
-        <translation>%1 kopieren</translation>
-    </message>
-    <message>
-        <source>mirror %1</source>
-        <translation>%1 spiegeln</translation>
-    </message>
-    <message>
-        <source>split %1</source>
-        <translation>%1 teilen</translation>
-    </message>
-    <message>
-        <source>That limb is too short to be split.</source>
-        <translation>Dieser Ast ist zu kurz zum Teilen.</translation>
-    </message>
-</context>
-<context>
     <name>LoadLegend</name>
     <message>
         <source>Strength asked of a limb</source>
         <translation>Beanspruchung des Astes</translation>
+    </message>
+</context>
+<context>
+    <name>LoadScale</name>
+    <message>
+        <source>light</source>
+        <translation>gering</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>heavy</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>near its strength</source>
+        <translation>nahe der Festigkeit</translation>
+    </message>
+    <message>
+        <source>past its strength</source>
+        <translation>über der Festigkeit</translation>
     </message>
 </context>
 <context>
@@ -1228,54 +767,6 @@
     </message>
 </context>
 <context>
-    <name>NewGardenViewModel</name>
-    <message>
-        <source>%1, %2</source>
-        <comment>city, country</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>My garden</source>
-        <translation>Mein Garten</translation>
-    </message>
-    <message>
-        <source>By the clock of %1.</source>
-        <translation>Nach der Uhr von %1.</translation>
-    </message>
-    <message>
-        <source>By the clock of %1, %2 km away.</source>
-        <translation>Nach der Uhr von %1, %2 km entfernt.</translation>
-    </message>
-    <message>
-        <source>Give the garden a name.</source>
-        <translation>Geben Sie dem Garten einen Namen.</translation>
-    </message>
-    <message>
-        <source>Find the nearest city, or type latitude and longitude.</source>
-        <translation>Suchen Sie die nächste Stadt, oder geben Sie Breite und Länge ein.</translation>
-    </message>
-    <message>
-        <source>Latitude: degrees north such as 47.4, or south such as 33.9 S.</source>
-        <translation>Breite: Grad Nord wie 47.4 oder Süd wie 33.9 S.</translation>
-    </message>
-    <message>
-        <source>Longitude: degrees east such as 8.5, or west such as 77.0 W.</source>
-        <translation>Länge: Grad Ost wie 8.5 oder West wie 77.0 W.</translation>
-    </message>
-    <message>
-        <source>Height above the sea: a height such as %1.</source>
-        <translation>Höhe über dem Meer: eine Höhe wie %1.</translation>
-    </message>
-    <message>
-        <source>Gust: a wind speed such as %1.</source>
-        <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
-    </message>
-    <message>
-        <source>That can't be a garden: it needs %1.</source>
-        <translation>Das kann kein Garten sein: es braucht %1.</translation>
-    </message>
-</context>
-<context>
     <name>PaperSheet</name>
     <message>
         <source>Save the pages</source>
@@ -1339,25 +830,6 @@
     </message>
 </context>
 <context>
-    <name>PaperViewModel</name>
-    <message>
-        <source>Saved as %1.</source>
-        <translation>Gespeichert als %1.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written: %2. Choose another place.</source>
-        <translation>%1 ließ sich nicht schreiben: %2. Wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <source>No program here opens PDF files: save the pages and print them elsewhere.</source>
-        <translation>Kein Programm hier öffnet PDF-Dateien: speichern Sie die Seiten und drucken Sie sie anderswo.</translation>
-    </message>
-    <message>
-        <source>Opened in your PDF viewer: print it from there.</source>
-        <translation>In Ihrem PDF-Betrachter geöffnet: drucken Sie von dort.</translation>
-    </message>
-</context>
-<context>
     <name>PhotoFiles</name>
     <message>
         <source>%1 was not written: there is another file of that name.</source>
@@ -1366,61 +838,6 @@
     <message>
         <source>%1 was not written: %2.</source>
         <translation>%1 wurde nicht geschrieben: %2.</translation>
-    </message>
-</context>
-<context>
-    <name>PlanEditorViewModel</name>
-    <message>
-        <source>Drag it by its middle or by a corner, or type its sizes.</source>
-        <translation>Ziehen Sie es an der Mitte oder an einer Ecke, oder geben Sie die Maße ein.</translation>
-    </message>
-    <message>
-        <source>Choose what to draw, or click what is there to change it.</source>
-        <translation>Wählen Sie, was Sie zeichnen wollen, oder klicken Sie an, was da ist, um es zu ändern.</translation>
-    </message>
-    <message>
-        <source>Drag along the wire, or click its points. Enter ends it; with nothing clicked it puts one in the middle.</source>
-        <translation>Ziehen Sie entlang der Leitung, oder klicken Sie ihre Punkte an. Eingabe beendet sie; ohne Klick kommt eine in die Mitte.</translation>
-    </message>
-    <message>
-        <source>Drag a box, or click its corners one by one. Enter ends it; with nothing clicked it puts one in the middle.</source>
-        <translation>Ziehen Sie ein Rechteck, oder klicken Sie die Ecken einzeln an. Eingabe schließt es; ohne Klick kommt eines in die Mitte.</translation>
-    </message>
-    <message>
-        <source>Click the next corner. Backspace takes one back, Escape all.</source>
-        <translation>Klicken Sie die nächste Ecke an. Rücktaste nimmt eine zurück, Esc alle.</translation>
-    </message>
-    <message>
-        <source>Click on, or press Enter to end the wire.</source>
-        <translation>Klicken Sie weiter, oder beenden Sie die Leitung mit Eingabe.</translation>
-    </message>
-    <message>
-        <source>Click on, or press Enter or the first corner to close it.</source>
-        <translation>Klicken Sie weiter; Eingabe oder die erste Ecke schließt es.</translation>
-    </message>
-    <message>
-        <source>draw a %1</source>
-        <translation>%1 zeichnen</translation>
-    </message>
-    <message>
-        <source>move %1</source>
-        <translation>%1 verschieben</translation>
-    </message>
-    <message>
-        <source>remove %1</source>
-        <translation>%1 entfernen</translation>
-    </message>
-    <message>
-        <source>Where %1 stands</source>
-        <translation>Wo %1 steht</translation>
-    </message>
-    <message>
-        <source>All of %1</source>
-        <translation>%1 als Ganzes</translation>
-    </message>
-    <message>
-        <source>A corner of %1</source>
-        <translation>Eine Ecke von %1</translation>
     </message>
 </context>
 <context>
@@ -1494,13 +911,6 @@
     <message>
         <source>End the drawing</source>
         <translation>Zeichnung beenden</translation>
-    </message>
-</context>
-<context>
-    <name>PlanViewModel</name>
-    <message numerus="yes">
-        <source>Plan of %1, north up: %n trees.</source>
-        <translation><numerusform>Plan von %1, Norden oben: %n Baum.</numerusform><numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform></translation>
     </message>
 </context>
 <context>
@@ -1614,58 +1024,18 @@
     </message>
 </context>
 <context>
-    <name>SideViewModel</name>
+    <name>SideScene</name>
     <message>
-        <source>Looking %1</source>
-        <translation>Blick nach %1</translation>
+        <source>needs %1</source>
+        <translation>nötig %1</translation>
     </message>
     <message>
-        <source>There is no tree in this garden yet.</source>
-        <translation>In diesem Garten steht noch kein Baum.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 from the side, looking %2: %3 high, %n limbs.</source>
-        <translation><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform></translation>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
     </message>
     <message>
-        <source>%1 long, %2 thick at its union, %3 at its end</source>
-        <translation>%1 lang, %2 dick am Ansatz, %3 an der Spitze</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>over %1</source>
-        <translation>über %1</translation>
-    </message>
-    <message>
-        <source>Tints of the limbs, lightest load first: %1</source>
-        <translation>Farben der Äste, geringste Last zuerst: %1</translation>
-    </message>
-    <message>
-        <source>move %1</source>
-        <translation>%1 verschieben</translation>
-    </message>
-    <message>
-        <source>change the girth of %1</source>
-        <translation>Umfang von %1 ändern</translation>
-    </message>
-    <message>
-        <source>Start the stroke on the limb that the new one grows from.</source>
-        <translation>Beginnen Sie den Strich auf dem Ast, aus dem der neue wächst.</translation>
-    </message>
-    <message>
-        <source>draw a limb</source>
-        <translation>einen Ast zeichnen</translation>
-    </message>
-    <message>
-        <source>rename %1</source>
-        <translation>%1 umbenennen</translation>
-    </message>
-    <message>
-        <source>erase %1</source>
-        <translation>%1 löschen</translation>
+        <source>%1 short</source>
+        <translation>es fehlen %1</translation>
     </message>
 </context>
 <context>
@@ -1748,82 +1118,6 @@
     </message>
 </context>
 <context>
-    <name>ThingViewModel</name>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>common name, Latin name</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>change the %1 of %2</source>
-        <translation>%1 von %2 ändern</translation>
-    </message>
-    <message>
-        <source>%1: a length such as %2.</source>
-        <translation>%1: eine Länge wie %2.</translation>
-    </message>
-    <message>
-        <source>name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>plant</source>
-        <translation>Pflanze</translation>
-    </message>
-    <message>
-        <source>Height</source>
-        <translation>Höhe</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>Höhe</translation>
-    </message>
-    <message>
-        <source>Headroom</source>
-        <translation>Lichte Höhe</translation>
-    </message>
-    <message>
-        <source>headroom</source>
-        <translation>lichte Höhe</translation>
-    </message>
-    <message>
-        <source>Voltage: kilovolts, such as 0.4 for the wires to a house; leave it empty if nobody knows.</source>
-        <translation>Spannung: Kilovolt, etwa 0.4 für die Leitung zum Haus; leer lassen, wenn niemand sie kennt.</translation>
-    </message>
-    <message>
-        <source>voltage</source>
-        <translation>Spannung</translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
-        <source>Width</source>
-        <translation>Breite</translation>
-    </message>
-    <message>
-        <source>size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>East</source>
-        <translation>Osten</translation>
-    </message>
-    <message>
-        <source>North</source>
-        <translation>Norden</translation>
-    </message>
-    <message>
-        <source>place</source>
-        <translation>Standort</translation>
-    </message>
-</context>
-<context>
     <name>TickRow</name>
     <message>
         <source>made otherwise</source>
@@ -1846,11 +1140,11 @@
     </message>
     <message>
         <source>Save</source>
-        <translation>Speichern</translation>
+        <translation>Sichern</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation>Speichern als…</translation>
+        <translation>Sichern als…</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -1882,7 +1176,7 @@
     </message>
     <message>
         <source>About it…</source>
-        <translation>Zum Baum…</translation>
+        <translation>Angaben…</translation>
     </message>
     <message>
         <source>Name, vigour, protection, signs seen, and taking the tree away</source>
@@ -1890,7 +1184,7 @@
     </message>
     <message>
         <source>Add a tree…</source>
-        <translation>Baum hinzu…</translation>
+        <translation>Neuer Baum…</translation>
     </message>
     <message>
         <source>Undo: %1</source>
@@ -1898,7 +1192,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Rückgängig</translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Redo: %1</source>
@@ -1906,7 +1200,7 @@
     </message>
     <message>
         <source>Redo</source>
-        <translation>Wiederholen</translation>
+        <translation>Wieder</translation>
     </message>
     <message>
         <source>Light</source>
@@ -1961,41 +1255,6 @@
     </message>
 </context>
 <context>
-    <name>TreeViewModel</name>
-    <message>
-        <source>rename %1</source>
-        <translation>%1 umbenennen</translation>
-    </message>
-    <message>
-        <source>change the year of %1</source>
-        <translation>Pflanzjahr von %1 ändern</translation>
-    </message>
-    <message>
-        <source>Planted: a year such as 1987; leave it empty if nobody knows.</source>
-        <translation>Gepflanzt: ein Jahr wie 1987; leer lassen, wenn niemand es weiß.</translation>
-    </message>
-    <message>
-        <source>change the vigour of %1</source>
-        <translation>Wuchskraft von %1 ändern</translation>
-    </message>
-    <message>
-        <source>change the protection of %1</source>
-        <translation>Schutz von %1 ändern</translation>
-    </message>
-    <message>
-        <source>note %1</source>
-        <translation>%1 notieren</translation>
-    </message>
-    <message>
-        <source>take back %1</source>
-        <translation>%1 zurücknehmen</translation>
-    </message>
-    <message>
-        <source>remove %1</source>
-        <translation>%1 entfernen</translation>
-    </message>
-</context>
-<context>
     <name>TrialCard</name>
     <message>
         <source>What if I cut here?</source>
@@ -2029,149 +1288,6 @@
     <message>
         <source>Put all back</source>
         <translation>Alle zurücksetzen</translation>
-    </message>
-</context>
-<context>
-    <name>TrialViewModel</name>
-    <message>
-        <source>clear</source>
-        <translation>frei</translation>
-    </message>
-    <message>
-        <source>Room over %1</source>
-        <translation>Lichte Höhe über %1</translation>
-    </message>
-    <message>
-        <source>Hardest pressed limb</source>
-        <translation>Am stärksten beanspruchter Ast</translation>
-    </message>
-    <message>
-        <source>%1, as a share of its expected strength.</source>
-        <translation>%1, als Anteil der erwarteten Festigkeit.</translation>
-    </message>
-    <message>
-        <source>%1 now, %2 then, as a share of their expected strength.</source>
-        <translation>Jetzt %1, danach %2, als Anteil der erwarteten Festigkeit.</translation>
-    </message>
-    <message>
-        <source>Bending at the foot of the stem</source>
-        <translation>Biegung am Stammfuß</translation>
-    </message>
-    <message>
-        <source>In the gust that is asked about, from the worst side.</source>
-        <translation>In der gefragten Bö, von der ungünstigsten Seite.</translation>
-    </message>
-    <message>
-        <source>Sun on %1</source>
-        <translation>Sonne auf %1</translation>
-    </message>
-    <message>
-        <source>Direct sun on the day that is asked about.</source>
-        <translation>Direkte Sonne am gefragten Tag.</translation>
-    </message>
-    <message>
-        <source>%1 of the leaf, of %2 that may go now</source>
-        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
-    </message>
-    <message>
-        <source>The guideline will not have this.</source>
-        <translation>Der Richtwert lässt das nicht zu.</translation>
-    </message>
-    <message>
-        <source>This does all that is wanted, inside the guideline.</source>
-        <translation>Das leistet alles Gewünschte, innerhalb des Richtwerts.</translation>
-    </message>
-    <message>
-        <source>Inside the guideline, but not all that is wanted.</source>
-        <translation>Innerhalb des Richtwerts, aber nicht alles Gewünschte.</translation>
-    </message>
-</context>
-<context>
-    <name>VisitForm</name>
-    <message>
-        <source>A visit to %1</source>
-        <translation>Besuch bei %1</translation>
-    </message>
-    <message>
-        <source>Thinned by</source>
-        <translation>Ausgelichtet um</translation>
-    </message>
-    <message>
-        <source>Cut at, from its union</source>
-        <translation>Geschnitten bei, ab Ansatz</translation>
-    </message>
-    <message>
-        <source>Lifted to, above the ground</source>
-        <translation>Angehoben auf, über dem Boden</translation>
-    </message>
-    <message>
-        <source>drawn: %1</source>
-        <translation>gezeichnet: %1</translation>
-    </message>
-    <message>
-        <source>%1 by the plan</source>
-        <translation>%1 laut Plan</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Which limb was it? Choose one, or write its name.</source>
-        <translation>Welcher Ast war es? Wählen Sie einen, oder schreiben Sie seinen Namen.</translation>
-    </message>
-    <message>
-        <source>By how much was it thinned? Write a share such as 20 %.</source>
-        <translation>Um wie viel wurde ausgelichtet? Schreiben Sie einen Anteil wie 20 %.</translation>
-    </message>
-    <message>
-        <source>Where was it cut? Write a length such as %1.</source>
-        <translation>Wo wurde geschnitten? Schreiben Sie eine Länge wie %1.</translation>
-    </message>
-    <message>
-        <source>Cut %1 was changed: write how, such as %2.</source>
-        <translation>Schnitt %1 wurde geändert: schreiben Sie wie, etwa %2.</translation>
-    </message>
-    <message>
-        <source>The share of the leaf can't be read: write one such as 8 %.</source>
-        <translation>Der Laubanteil ist nicht lesbar: schreiben Sie etwa 8 %.</translation>
-    </message>
-    <message>
-        <source>The day can't be read: write it such as %1.</source>
-        <translation>Der Tag ist nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>The day to come again can't be read: write it such as %1.</source>
-        <translation>Der Tag des nächsten Besuchs ist nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>The day to come again lies before the visit.</source>
-        <translation>Der Tag des nächsten Besuchs liegt vor dem Besuch.</translation>
-    </message>
-    <message>
-        <source>The headroom over %1 can't be read: write it such as %2.</source>
-        <translation>Die lichte Höhe über %1 ist nicht lesbar: schreiben Sie etwa %2.</translation>
-    </message>
-    <message>
-        <source>The warmth can't be read: write it such as %1.</source>
-        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
-        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
-    </message>
-    <message>
-        <source>The gusts can't be read: write them such as %1.</source>
-        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
-    </message>
-    <message>
-        <source>a visit on %1</source>
-        <comment>a step of history</comment>
-        <translation>ein Besuch am %1</translation>
-    </message>
-    <message>
-        <source>One of the cuts can't be made on the sketch as it is drawn. Untick "cut the sketch too", or change that cut.</source>
-        <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
     </message>
 </context>
 <context>
@@ -4964,21 +4080,6 @@
     </message>
 </context>
 <context>
-    <name>WorkViewModel</name>
-    <message>
-        <source>%1 of the leaf, of %2 that may go now</source>
-        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
-    </message>
-    <message>
-        <source>Every other set of cuts was weighed: none does it with less leaf.</source>
-        <translation>Jede andere Reihe von Schnitten wurde gewogen: keine schafft es mit weniger Laub.</translation>
-    </message>
-    <message>
-        <source>The search was cut short: a set with less leaf may exist.</source>
-        <translation>Die Suche wurde abgekürzt: eine Reihe mit weniger Laub kann es geben.</translation>
-    </message>
-</context>
-<context>
     <name>YearCard</name>
     <message>
         <source>How is the light over the year?</source>
@@ -5003,6 +4104,876 @@
     <message>
         <source>What a cut alone gives, for what share of its leaf: the cheapest hour first</source>
         <translation>Was ein Schnitt allein gibt, für welchen Anteil seines Laubs: die billigste Stunde zuerst</translation>
+    </message>
+</context>
+<context>
+    <name>app::AddTreeViewModel</name>
+    <message>
+        <source>%1 through</source>
+        <translation>%1 Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 round</source>
+        <translation>%1 Umfang</translation>
+    </message>
+    <message>
+        <source>Height: a length such as %1.</source>
+        <translation>Höhe: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Spread: a length such as %1.</source>
+        <translation>Kronenbreite: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Lowest limb: a length such as %1.</source>
+        <translation>Unterster Ast: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Runs along: a bearing from 0 to 360, such as 90 for east and west.</source>
+        <translation>Verläuft in Richtung: eine Richtung von 0 bis 360, etwa 90 für Ost-West.</translation>
+    </message>
+    <message>
+        <source>Place: lengths east and north, such as %1.</source>
+        <translation>Standort: Längen nach Osten und Norden, etwa %1.</translation>
+    </message>
+    <message>
+        <source>Type what kind of tree it is, by its common or its Latin name.</source>
+        <translation>Geben Sie die Baumart ein, mit deutschem oder lateinischem Namen.</translation>
+    </message>
+    <message>
+        <source>No species of that name is known here. A relative will do.</source>
+        <translation>Keine Art dieses Namens ist hier bekannt. Eine verwandte genügt.</translation>
+    </message>
+    <message>
+        <source>Choose one of the kinds found.</source>
+        <translation>Wählen Sie eine der gefundenen Arten.</translation>
+    </message>
+    <message>
+        <source>Put the tape round the stem at breast height: a length such as %1.</source>
+        <translation>Legen Sie das Maßband in Brusthöhe um den Stamm: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Measure the stem through at breast height: a length such as %1.</source>
+        <translation>Messen Sie den Stammdurchmesser in Brusthöhe: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation>%1 hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>app::AnswersViewModel</name>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>It hangs over no path, drive or mower strip that you have drawn.</source>
+        <translation>Er hängt über keinen Weg, keine Zufahrt und keine Mähfläche, die Sie gezeichnet haben.</translation>
+    </message>
+    <message>
+        <source>Yes, over everything it hangs over.</source>
+        <translation>Ja, über allem, worüber er hängt.</translation>
+    </message>
+    <message>
+        <source>Not enough over %1.</source>
+        <translation>Nicht genug über %1.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1 is dead or cracked wood: no strength is counted on. It is work for a professional, or to be removed.</source>
+        <translation>%1 ist totes oder gerissenes Holz: auf seine Festigkeit wird nicht gezählt. Das ist Arbeit für den Fachmann, oder der Ast muss weg.</translation>
+    </message>
+    <message>
+        <source>In gusts of %1 I would expect %2 to break.</source>
+        <translation>Bei Böen von %1 wäre zu erwarten, dass %2 bricht.</translation>
+    </message>
+    <message>
+        <source>Gusts of %1 ask most of %2: %3 of its expected strength.</source>
+        <translation>Böen von %1 verlangen %2 am meisten ab: %3 der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>The tree weighs about %1 above ground, %2 of it leaf and crop.</source>
+        <translation>Der Baum wiegt über dem Boden etwa %1, davon %2 Laub und Früchte.</translation>
+    </message>
+    <message>
+        <source>You have drawn no planting that wants light.</source>
+        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
+    </message>
+    <message>
+        <source>Plants rest on %1: their need counts from %2.</source>
+        <translation>Die Pflanzen ruhen am %1: ihr Bedarf zählt von %2.</translation>
+    </message>
+    <message>
+        <source>On %1 every planting gets the least sun it needs.</source>
+        <translation>Am %1 bekommt jede Pflanzung wenigstens so viel Sonne, wie sie braucht.</translation>
+    </message>
+    <message>
+        <source>On %1 too little sun reaches %2.</source>
+        <translation>Am %1 erreicht zu wenig Sonne %2.</translation>
+    </message>
+</context>
+<context>
+    <name>app::ConditionsViewModel</name>
+    <message>
+        <source>%1 (force %2)</source>
+        <translation>%1 (Stärke %2)</translation>
+    </message>
+    <message>
+        <source>The sun is down.</source>
+        <translation>Die Sonne steht unter dem Horizont.</translation>
+    </message>
+    <message>
+        <source>Sun in the %1, %2 high</source>
+        <translation>Sonne im %1, %2 hoch</translation>
+    </message>
+</context>
+<context>
+    <name>app::DayViewModel</name>
+    <message>
+        <source>The warmth can't be read: write it such as %1.</source>
+        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The humidity can't be read: write it such as 55 %.</source>
+        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
+    </message>
+    <message>
+        <source>The gusts can't be read: write them such as %1.</source>
+        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>Write down warmth and gusts as you expect them while you work.</source>
+        <translation>Tragen Sie Wärme und Böen ein, wie Sie sie während der Arbeit erwarten.</translation>
+    </message>
+    <message>
+        <source>The warmth does not speak against it. How strong are the gusts?</source>
+        <translation>Die Wärme spricht nicht dagegen. Wie stark sind die Böen?</translation>
+    </message>
+    <message>
+        <source>The wind does not speak against it. How warm is it in the shade?</source>
+        <translation>Der Wind spricht nicht dagegen. Wie warm ist es im Schatten?</translation>
+    </message>
+    <message>
+        <source>Before every job look for nests, bats and other animals in the tree. If there are any, wait.</source>
+        <translation>Suchen Sie vor jeder Arbeit nach Nestern, Fledermäusen und anderen Tieren im Baum. Sind welche da, warten Sie.</translation>
+    </message>
+    <message>
+        <source>Not in rain, thunder or poor light, and never alone.</source>
+        <translation>Nicht bei Regen, Gewitter oder schlechtem Licht, und nie allein.</translation>
+    </message>
+    <message>
+        <source>The weather is not the whole of it: who may do the work is told above, and your local rules come first.</source>
+        <translation>Das Wetter ist nicht alles: wer die Arbeit machen darf, steht oben, und die örtlichen Vorschriften gehen vor.</translation>
+    </message>
+</context>
+<context>
+    <name>app::DiaryViewModel</name>
+    <message>
+        <source>Looking through the garden…</source>
+        <translation>Der Garten wird durchgesehen…</translation>
+    </message>
+    <message>
+        <source>One thing is overdue.</source>
+        <translation>Eine Sache ist überfällig.</translation>
+    </message>
+    <message>
+        <source>%1 things are overdue.</source>
+        <translation>%1 Sachen sind überfällig.</translation>
+    </message>
+    <message>
+        <source>One thing is due now.</source>
+        <translation>Eine Sache ist jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>%1 things are due now.</source>
+        <translation>%1 Sachen sind jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>There is no tree in this garden yet.</source>
+        <translation>In diesem Garten steht noch kein Baum.</translation>
+    </message>
+    <message>
+        <source>Nothing is due now.</source>
+        <translation>Zurzeit ist nichts fällig.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3.</source>
+        <comment>when (overdue): what</comment>
+        <translation>%1 (%2): %3.</translation>
+    </message>
+    <message>
+        <source>Counted over the last twelve months, as plans are, %1 may go now.</source>
+        <translation>Über die letzten zwölf Monate gezählt, wie bei den Plänen, dürfen jetzt %1 weg.</translation>
+    </message>
+    <message>
+        <source>a wound seen closed</source>
+        <comment>a step of history</comment>
+        <translation>eine Wunde als geschlossen gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>app::Document</name>
+    <message>
+        <source>New garden</source>
+        <translation>Neuer Garten</translation>
+    </message>
+    <message>
+        <source>That can't be drawn: it needs %1.</source>
+        <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
+    </message>
+    <message>
+        <source>This step can't be gone back to: it needs %1.</source>
+        <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program after it was opened here. Save your garden under another name, so that neither is lost.</source>
+        <translation>%1 wurde nach dem Öffnen von einem anderen Programm geändert. Speichern Sie Ihren Garten unter einem anderen Namen, damit keiner von beiden verloren geht.</translation>
+    </message>
+</context>
+<context>
+    <name>app::GardenViewModel</name>
+    <message>
+        <source>%1%2 - Underbough</source>
+        <comment>garden's name, mark of unsaved changes</comment>
+        <translation>%1%2 - Underbough</translation>
+    </message>
+    <message>
+        <source>Only shown</source>
+        <comment>a garden that another window has open</comment>
+        <translation>Nur gezeigt</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation>Alles gespeichert</translation>
+    </message>
+    <message>
+        <source>%1, %2 high, stem %3 thick at breast height</source>
+        <translation>%1, %2 hoch, Stamm %3 dick in Brusthöhe</translation>
+    </message>
+</context>
+<context>
+    <name>app::GoalsViewModel</name>
+    <message>
+        <source>%1 of its strength at most in a storm: %2</source>
+        <translation>Im Sturm höchstens %1 der Festigkeit: %2</translation>
+    </message>
+    <message>
+        <source>every limb</source>
+        <translation>jeder Ast</translation>
+    </message>
+    <message>
+        <source>%1 of sun on %2</source>
+        <translation>%1 Sonne auf %2</translation>
+    </message>
+    <message>
+        <source>The sun that it needs on %1</source>
+        <translation>Die Sonne, die es braucht, auf %1</translation>
+    </message>
+    <message>
+        <source>%1 stays</source>
+        <translation>%1 bleibt</translation>
+    </message>
+    <message>
+        <source>%1 goes</source>
+        <translation>%1 kommt weg</translation>
+    </message>
+    <message>
+        <source>No more than %1 of the leaf</source>
+        <translation>Nicht mehr als %1 des Laubs</translation>
+    </message>
+    <message>
+        <source>reached</source>
+        <translation>erreicht</translation>
+    </message>
+    <message>
+        <source>given up</source>
+        <translation>aufgegeben</translation>
+    </message>
+    <message>
+        <source>not in full</source>
+        <translation>nicht ganz</translation>
+    </message>
+    <message>
+        <source>left aside</source>
+        <translation>beiseitegelassen</translation>
+    </message>
+    <message>
+        <source>leave a limb</source>
+        <translation>Ast lassen</translation>
+    </message>
+    <message>
+        <source>take a limb</source>
+        <translation>Ast nehmen</translation>
+    </message>
+    <message>
+        <source>a share of its strength such as 80 %</source>
+        <translation>einen Anteil der Festigkeit wie 80 %</translation>
+    </message>
+    <message>
+        <source>relieve the limbs</source>
+        <translation>die Äste entlasten</translation>
+    </message>
+    <message>
+        <source>hours of sun a day such as 4.5</source>
+        <translation>Sonnenstunden am Tag wie 4.5</translation>
+    </message>
+    <message>
+        <source>give light</source>
+        <translation>Licht geben</translation>
+    </message>
+    <message>
+        <source>a share of the leaf such as 15 %</source>
+        <translation>einen Laubanteil wie 15 %</translation>
+    </message>
+    <message>
+        <source>spare the leaf</source>
+        <translation>das Laub schonen</translation>
+    </message>
+    <message>
+        <source>drop a goal</source>
+        <translation>ein Ziel streichen</translation>
+    </message>
+    <message>
+        <source>Found “%1”, expected %2.</source>
+        <translation>„%1“ gefunden, %2 erwartet.</translation>
+    </message>
+</context>
+<context>
+    <name>app::HandleModel</name>
+    <message>
+        <source>Union of %1</source>
+        <translation>Ansatz von %1</translation>
+    </message>
+    <message>
+        <source>End of %1</source>
+        <translation>Ende von %1</translation>
+    </message>
+    <message>
+        <source>Bend in %1</source>
+        <translation>Biegung in %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 above the ground, %3 thick</source>
+        <translation>%1: %2 über dem Boden, %3 dick</translation>
+    </message>
+</context>
+<context>
+    <name>app::LightViewModel</name>
+    <message>
+        <source>You have drawn no planting that wants light.</source>
+        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of direct sun a day and %3, of %4 and %5 in the open.</source>
+        <translation>%1: %2 direkte Sonne am Tag und %3, von %4 und %5 im Freien.</translation>
+    </message>
+    <message>
+        <source>%1 needs %2</source>
+        <translation>%1 braucht %2</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::LimbShapeViewModel</name>
+    <message>
+        <source>change the girth of %1</source>
+        <translation>Umfang von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the hanging shoots of %1</source>
+        <translation>hängende Triebe von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the leaf of %1</source>
+        <translation>Laub von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Thickness of %1</source>
+        <translation>Dicke von %1</translation>
+    </message>
+    <message>
+        <source>Where the leaf of %1 starts</source>
+        <translation>Wo das Laub von %1 beginnt</translation>
+    </message>
+    <message>
+        <source>How wide the leaf of %1 is</source>
+        <translation>Wie breit das Laub von %1 ist</translation>
+    </message>
+    <message>
+        <source>How low the shoots of %1 hang</source>
+        <translation>Wie tief die Triebe von %1 hängen</translation>
+    </message>
+</context>
+<context>
+    <name>app::LimbViewModel</name>
+    <message>
+        <source>change the %1 of %2</source>
+        <translation>%1 von %2 ändern</translation>
+    </message>
+    <message>
+        <source>%1: a length such as %2.</source>
+        <translation>%1: eine Länge wie %2.</translation>
+    </message>
+    <message>
+        <source>At its union</source>
+        <translation>Am Astansatz</translation>
+    </message>
+    <message>
+        <source>At the ground</source>
+        <translation>Am Boden</translation>
+    </message>
+    <message>
+        <source>At its end</source>
+        <translation>An der Spitze</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>Girth: a length such as %1.</source>
+        <translation>Umfang: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>girth</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>measuring</source>
+        <translation>Messart</translation>
+    </message>
+    <message>
+        <source>union</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Laub</translation>
+    </message>
+    <message>
+        <source>Leaves from</source>
+        <translation>Laub ab</translation>
+    </message>
+    <message>
+        <source>Leaf around it</source>
+        <translation>Laub ringsum</translation>
+    </message>
+    <message>
+        <source>Hanging shoots</source>
+        <translation>Hängende Triebe</translation>
+    </message>
+    <message>
+        <source>hanging shoots</source>
+        <translation>hängende Triebe</translation>
+    </message>
+    <message>
+        <source>Fruit: a weight such as %1.</source>
+        <translation>Früchte: ein Gewicht wie %1.</translation>
+    </message>
+    <message>
+        <source>crop</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, %2 entlang des Astes</translation>
+    </message>
+    <message>
+        <source>Where along the limb</source>
+        <translation>Wo entlang des Astes</translation>
+    </message>
+    <message>
+        <source>Sound wood around it: a thickness such as %1.</source>
+        <translation>Gesundes Holz ringsum: eine Dicke wie %1.</translation>
+    </message>
+    <message>
+        <source>defects</source>
+        <translation>Schäden</translation>
+    </message>
+    <message>
+        <source>copy %1</source>
+        <translation>%1 kopieren</translation>
+    </message>
+    <message>
+        <source>mirror %1</source>
+        <translation>%1 spiegeln</translation>
+    </message>
+    <message>
+        <source>split %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>That limb is too short to be split.</source>
+        <translation>Dieser Ast ist zu kurz zum Teilen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::NewGardenViewModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>city, country</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>My garden</source>
+        <translation>Mein Garten</translation>
+    </message>
+    <message>
+        <source>By the clock of %1.</source>
+        <translation>Nach der Uhr von %1.</translation>
+    </message>
+    <message>
+        <source>By the clock of %1, %2 km away.</source>
+        <translation>Nach der Uhr von %1, %2 km entfernt.</translation>
+    </message>
+    <message>
+        <source>Give the garden a name.</source>
+        <translation>Geben Sie dem Garten einen Namen.</translation>
+    </message>
+    <message>
+        <source>Find the nearest city, or type latitude and longitude.</source>
+        <translation>Suchen Sie die nächste Stadt, oder geben Sie Breite und Länge ein.</translation>
+    </message>
+    <message>
+        <source>Latitude: degrees north such as 47.4, or south such as 33.9 S.</source>
+        <translation>Breite: Grad Nord wie 47.4 oder Süd wie 33.9 S.</translation>
+    </message>
+    <message>
+        <source>Longitude: degrees east such as 8.5, or west such as 77.0 W.</source>
+        <translation>Länge: Grad Ost wie 8.5 oder West wie 77.0 W.</translation>
+    </message>
+    <message>
+        <source>Height above the sea: a height such as %1.</source>
+        <translation>Höhe über dem Meer: eine Höhe wie %1.</translation>
+    </message>
+    <message>
+        <source>Gust: a wind speed such as %1.</source>
+        <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
+    </message>
+    <message>
+        <source>That can't be a garden: it needs %1.</source>
+        <translation>Das kann kein Garten sein: es braucht %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PaperViewModel</name>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. Choose another place.</source>
+        <translation>%1 ließ sich nicht schreiben: %2. Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <source>No program here opens PDF files: save the pages and print them elsewhere.</source>
+        <translation>Kein Programm hier öffnet PDF-Dateien: speichern Sie die Seiten und drucken Sie sie anderswo.</translation>
+    </message>
+    <message>
+        <source>Opened in your PDF viewer: print it from there.</source>
+        <translation>In Ihrem PDF-Betrachter geöffnet: drucken Sie von dort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PlanEditorViewModel</name>
+    <message>
+        <source>Drag it by its middle or by a corner, or type its sizes.</source>
+        <translation>Ziehen Sie es an der Mitte oder an einer Ecke, oder geben Sie die Maße ein.</translation>
+    </message>
+    <message>
+        <source>Choose what to draw, or click what is there to change it.</source>
+        <translation>Wählen Sie, was Sie zeichnen wollen, oder klicken Sie an, was da ist, um es zu ändern.</translation>
+    </message>
+    <message>
+        <source>Drag along the wire, or click its points. Enter ends it; with nothing clicked it puts one in the middle.</source>
+        <translation>Ziehen Sie entlang der Leitung, oder klicken Sie ihre Punkte an. Eingabe beendet sie; ohne Klick kommt eine in die Mitte.</translation>
+    </message>
+    <message>
+        <source>Drag a box, or click its corners one by one. Enter ends it; with nothing clicked it puts one in the middle.</source>
+        <translation>Ziehen Sie ein Rechteck, oder klicken Sie die Ecken einzeln an. Eingabe schließt es; ohne Klick kommt eines in die Mitte.</translation>
+    </message>
+    <message>
+        <source>Click the next corner. Backspace takes one back, Escape all.</source>
+        <translation>Klicken Sie die nächste Ecke an. Rücktaste nimmt eine zurück, Esc alle.</translation>
+    </message>
+    <message>
+        <source>Click on, or press Enter to end the wire.</source>
+        <translation>Klicken Sie weiter, oder beenden Sie die Leitung mit Eingabe.</translation>
+    </message>
+    <message>
+        <source>Click on, or press Enter or the first corner to close it.</source>
+        <translation>Klicken Sie weiter; Eingabe oder die erste Ecke schließt es.</translation>
+    </message>
+    <message>
+        <source>draw a %1</source>
+        <translation>%1 zeichnen</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Where %1 stands</source>
+        <translation>Wo %1 steht</translation>
+    </message>
+    <message>
+        <source>All of %1</source>
+        <translation>%1 als Ganzes</translation>
+    </message>
+    <message>
+        <source>A corner of %1</source>
+        <translation>Eine Ecke von %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::PlanViewModel</name>
+    <message numerus="yes">
+        <source>Plan of %1, north up: %n trees.</source>
+        <translation><numerusform>Plan von %1, Norden oben: %n Baum.</numerusform><numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>app::SideViewModel</name>
+    <message>
+        <source>Looking %1</source>
+        <translation>Blick nach %1</translation>
+    </message>
+    <message>
+        <source>There is no tree in this garden yet.</source>
+        <translation>In diesem Garten steht noch kein Baum.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 from the side, looking %2: %3 high, %n limbs.</source>
+        <translation><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 long, %2 thick at its union, %3 at its end</source>
+        <translation>%1 lang, %2 dick am Ansatz, %3 an der Spitze</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>Tints of the limbs, lightest load first: %1</source>
+        <translation>Farben der Äste, geringste Last zuerst: %1</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>change the girth of %1</source>
+        <translation>Umfang von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Start the stroke on the limb that the new one grows from.</source>
+        <translation>Beginnen Sie den Strich auf dem Ast, aus dem der neue wächst.</translation>
+    </message>
+    <message>
+        <source>draw a limb</source>
+        <translation>einen Ast zeichnen</translation>
+    </message>
+    <message>
+        <source>rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>erase %1</source>
+        <translation>%1 löschen</translation>
+    </message>
+</context>
+<context>
+    <name>app::ThingViewModel</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>common name, Latin name</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>change the %1 of %2</source>
+        <translation>%1 von %2 ändern</translation>
+    </message>
+    <message>
+        <source>%1: a length such as %2.</source>
+        <translation>%1: eine Länge wie %2.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>Pflanze</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Headroom</source>
+        <translation>Lichte Höhe</translation>
+    </message>
+    <message>
+        <source>headroom</source>
+        <translation>lichte Höhe</translation>
+    </message>
+    <message>
+        <source>Voltage: kilovolts, such as 0.4 for the wires to a house; leave it empty if nobody knows.</source>
+        <translation>Spannung: Kilovolt, etwa 0.4 für die Leitung zum Haus; leer lassen, wenn niemand sie kennt.</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>East</source>
+        <translation>Osten</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation>Norden</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Standort</translation>
+    </message>
+</context>
+<context>
+    <name>app::TreeViewModel</name>
+    <message>
+        <source>rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>change the year of %1</source>
+        <translation>Pflanzjahr von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Planted: a year such as 1987; leave it empty if nobody knows.</source>
+        <translation>Gepflanzt: ein Jahr wie 1987; leer lassen, wenn niemand es weiß.</translation>
+    </message>
+    <message>
+        <source>change the vigour of %1</source>
+        <translation>Wuchskraft von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the protection of %1</source>
+        <translation>Schutz von %1 ändern</translation>
+    </message>
+    <message>
+        <source>note %1</source>
+        <translation>%1 notieren</translation>
+    </message>
+    <message>
+        <source>take back %1</source>
+        <translation>%1 zurücknehmen</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>app::TrialViewModel</name>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>Room over %1</source>
+        <translation>Lichte Höhe über %1</translation>
+    </message>
+    <message>
+        <source>Hardest pressed limb</source>
+        <translation>Am stärksten beanspruchter Ast</translation>
+    </message>
+    <message>
+        <source>%1, as a share of its expected strength.</source>
+        <translation>%1, als Anteil der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>%1 now, %2 then, as a share of their expected strength.</source>
+        <translation>Jetzt %1, danach %2, als Anteil der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>Bending at the foot of the stem</source>
+        <translation>Biegung am Stammfuß</translation>
+    </message>
+    <message>
+        <source>In the gust that is asked about, from the worst side.</source>
+        <translation>In der gefragten Bö, von der ungünstigsten Seite.</translation>
+    </message>
+    <message>
+        <source>Sun on %1</source>
+        <translation>Sonne auf %1</translation>
+    </message>
+    <message>
+        <source>Direct sun on the day that is asked about.</source>
+        <translation>Direkte Sonne am gefragten Tag.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf, of %2 that may go now</source>
+        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
+    </message>
+    <message>
+        <source>The guideline will not have this.</source>
+        <translation>Der Richtwert lässt das nicht zu.</translation>
+    </message>
+    <message>
+        <source>This does all that is wanted, inside the guideline.</source>
+        <translation>Das leistet alles Gewünschte, innerhalb des Richtwerts.</translation>
+    </message>
+    <message>
+        <source>Inside the guideline, but not all that is wanted.</source>
+        <translation>Innerhalb des Richtwerts, aber nicht alles Gewünschte.</translation>
     </message>
 </context>
 <context>
@@ -5038,6 +5009,109 @@
     <message>
         <source>north-west</source>
         <translation>Nordwesten</translation>
+    </message>
+</context>
+<context>
+    <name>app::VisitForm</name>
+    <message>
+        <source>A visit to %1</source>
+        <translation>Besuch bei %1</translation>
+    </message>
+    <message>
+        <source>Thinned by</source>
+        <translation>Ausgelichtet um</translation>
+    </message>
+    <message>
+        <source>Cut at, from its union</source>
+        <translation>Geschnitten bei, ab Ansatz</translation>
+    </message>
+    <message>
+        <source>Lifted to, above the ground</source>
+        <translation>Angehoben auf, über dem Boden</translation>
+    </message>
+    <message>
+        <source>drawn: %1</source>
+        <translation>gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>%1 by the plan</source>
+        <translation>%1 laut Plan</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Which limb was it? Choose one, or write its name.</source>
+        <translation>Welcher Ast war es? Wählen Sie einen, oder schreiben Sie seinen Namen.</translation>
+    </message>
+    <message>
+        <source>By how much was it thinned? Write a share such as 20 %.</source>
+        <translation>Um wie viel wurde ausgelichtet? Schreiben Sie einen Anteil wie 20 %.</translation>
+    </message>
+    <message>
+        <source>Where was it cut? Write a length such as %1.</source>
+        <translation>Wo wurde geschnitten? Schreiben Sie eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1 was changed: write how, such as %2.</source>
+        <translation>Schnitt %1 wurde geändert: schreiben Sie wie, etwa %2.</translation>
+    </message>
+    <message>
+        <source>The share of the leaf can't be read: write one such as 8 %.</source>
+        <translation>Der Laubanteil ist nicht lesbar: schreiben Sie etwa 8 %.</translation>
+    </message>
+    <message>
+        <source>The day can't be read: write it such as %1.</source>
+        <translation>Der Tag ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The day to come again can't be read: write it such as %1.</source>
+        <translation>Der Tag des nächsten Besuchs ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The day to come again lies before the visit.</source>
+        <translation>Der Tag des nächsten Besuchs liegt vor dem Besuch.</translation>
+    </message>
+    <message>
+        <source>The headroom over %1 can't be read: write it such as %2.</source>
+        <translation>Die lichte Höhe über %1 ist nicht lesbar: schreiben Sie etwa %2.</translation>
+    </message>
+    <message>
+        <source>The warmth can't be read: write it such as %1.</source>
+        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The humidity can't be read: write it such as 55 %.</source>
+        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
+    </message>
+    <message>
+        <source>The gusts can't be read: write them such as %1.</source>
+        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>a visit on %1</source>
+        <comment>a step of history</comment>
+        <translation>ein Besuch am %1</translation>
+    </message>
+    <message>
+        <source>One of the cuts can't be made on the sketch as it is drawn. Untick "cut the sketch too", or change that cut.</source>
+        <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::WorkViewModel</name>
+    <message>
+        <source>%1 of the leaf, of %2 that may go now</source>
+        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
+    </message>
+    <message>
+        <source>Every other set of cuts was weighed: none does it with less leaf.</source>
+        <translation>Jede andere Reihe von Schnitten wurde gewogen: keine schafft es mit weniger Laub.</translation>
+    </message>
+    <message>
+        <source>The search was cut short: a set with less leaf may exist.</source>
+        <translation>Die Suche wurde abgekürzt: eine Reihe mit weniger Laub kann es geben.</translation>
     </message>
 </context>
 </TS>

@@ -12,7 +12,7 @@ constexpr std::size_t kMostPlants = 8;
 
 QString plantName(const model::Plant& plant)
 {
-    return ThingViewModel::tr("%1 (%2)", "common name, Latin name")
+    return QCoreApplication::translate("app::ThingViewModel", "%1 (%2)", "common name, Latin name")
         .arg(commonName(plant), QString::fromStdString(plant.latin));
 }
 
