@@ -1,9 +1,9 @@
 #include "app/calendar/due_calendar.hpp"
 
+#include "app/language/language.hpp"
 #include "app/report/diary_json.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/diary_words.hpp"
-#include "app/words/translation.hpp"
 
 #include <QDir>
 #include <QSaveFile>

@@ -1,31 +1,24 @@
 #include "app/command/application.hpp"
 
-#include "app/words/translation.hpp"
+#include "app/language/language.hpp"
 
 #include <QGuiApplication>
 
-#include <clocale>
-
 namespace app {
 
-Application::Application(For purpose)
+Application::Application(For purpose, const QLocale& locale)
 {
-    if (QCoreApplication::instance())
-        return;
-    translation_ = translationFor(QLocale());
-    if (purpose == For::drawings) {
+    const bool made = QCoreApplication::instance() != nullptr;
+    if (!made && purpose == For::drawings) {
         if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
             qputenv("QT_QPA_PLATFORM", "offscreen");
         // What Qt has to say of the desktop is nothing to who prints.
         qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
         application_ = std::make_unique<QGuiApplication>(count_, arguments_.data());
-    } else if (translation_) {
+    } else if (!made && isTranslated(locale)) {
         application_ = std::make_unique<QCoreApplication>(count_, arguments_.data());
     }
-    // Qt takes on the person's locale; numbers for programs keep their point.
-    std::setlocale(LC_NUMERIC, "C");
-    if (translation_)
-        QCoreApplication::installTranslator(translation_.get());
+    speak(locale);
 }
 
 Application::~Application()

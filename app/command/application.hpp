@@ -1,7 +1,7 @@
 #pragma once
 
 #include <QCoreApplication>
-#include <QTranslator>
+#include <QLocale>
 
 #include <array>
 #include <memory>
@@ -10,7 +10,7 @@
 namespace app {
 
 /// What a command needs of Qt: its words in the person's language and, for paper, letters and
-/// drawings, which take no screen. Does nothing where the caller has an application already.
+/// drawings, which take no screen. Only speaks where the caller has an application already.
 class Application {
 public:
     enum class For {
@@ -18,7 +18,7 @@ public:
         drawings, ///< always made
     };
 
-    explicit Application(For purpose);
+    Application(For purpose, const QLocale& locale);
     ~Application();
     Application(const Application&) = delete;
     Application& operator=(const Application&) = delete;
@@ -28,7 +28,6 @@ private:
     std::string name_{"underbough"};
     std::array<char*, 2> arguments_{name_.data(), nullptr};
     std::unique_ptr<QCoreApplication> application_;
-    std::unique_ptr<QTranslator> translation_; ///< goes before the application does
 };
 
 } // namespace app

@@ -1,5 +1,6 @@
 #include "app/command/commands.hpp"
 #include "app/document/garden_file.hpp"
+#include "app/language/language.hpp"
 #include "app/paper/arborist_brief.hpp"
 #include "app/paper/csv_table.hpp"
 #include "app/paper/garden_geojson.hpp"
@@ -8,7 +9,6 @@
 #include "app/paper/inventory.hpp"
 #include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
-#include "app/words/translation.hpp"
 
 #include <QBuffer>
 #include <QDir>

@@ -1,11 +1,11 @@
 #include "app/view/paper_view_model.hpp"
 
+#include "app/language/language.hpp"
 #include "app/paper/arborist_brief.hpp"
 #include "app/paper/garden_sheets.hpp"
 #include "app/paper/html_sheets.hpp"
 #include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
-#include "app/words/translation.hpp"
 
 #include <QDesktopServices>
 #include <QDir>
