@@ -82,31 +82,31 @@ ApplicationWindow {
         limb: window.limb
     }
     Shortcut {
-        sequences: [StandardKey.New] // qmllint disable unqualified
+        sequences: ["Ctrl+N"]
         onActivated: files.askNew()
     }
     Shortcut {
-        sequences: [StandardKey.Undo] // qmllint disable unqualified
+        sequences: ["Ctrl+Z"]
         onActivated: window.garden.undo()
     }
     Shortcut {
-        sequences: [StandardKey.Redo] // qmllint disable unqualified
+        sequences: ["Ctrl+Shift+Z", "Ctrl+Y"]
         onActivated: window.garden.redo()
     }
     Shortcut {
-        sequences: [StandardKey.Open] // qmllint disable unqualified
+        sequences: ["Ctrl+O"]
         onActivated: files.askOpen()
     }
     Shortcut {
-        sequences: [StandardKey.Save] // qmllint disable unqualified
+        sequences: ["Ctrl+S"]
         onActivated: files.save()
     }
     Shortcut {
-        sequences: [StandardKey.SaveAs] // qmllint disable unqualified
+        sequences: ["Ctrl+Shift+S"]
         onActivated: files.askSaveAs()
     }
     Shortcut {
-        sequences: [StandardKey.Print] // qmllint disable unqualified
+        sequences: ["Ctrl+P"]
         onActivated: paperSheet.open()
     }
     PaperSheet {
