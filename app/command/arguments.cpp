@@ -15,7 +15,7 @@ constexpr int kLastYear = 2100;
 [[noreturn]] void refuse(const std::string& option, const std::string& found,
                          const std::string& expected)
 {
-    throw Refusal(option + ": found " + model::quoted(found) + ", expected " + expected);
+    throw Refusal(option + ": found " + model::inQuotes(found) + ", expected " + expected);
 }
 
 template <class Thing>

@@ -73,7 +73,7 @@ void writeFine(const GardenInput& input, const std::vector<std::string>& missing
             << ": a field that this version doesn't know; it is kept as it is, but may be misspelt"
             << '\n';
     for (const std::string& name : missing)
-        out << input.name << ": " << model::quoted(name) << ": a photo that can't be found\n";
+        out << input.name << ": " << model::inQuotes(name) << ": a photo that can't be found\n";
 }
 
 Json checkJson(const GardenInput& input, const std::vector<std::string>& missing)

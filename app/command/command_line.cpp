@@ -143,7 +143,7 @@ CommandResult windowOn(const CommandLine& line, Streams streams)
     const std::string& garden = line.windowGarden();
     const QString file = QString::fromStdString(garden);
     if (!garden.empty() && !QFile::exists(file))
-        return {refuse(streams, model::quoted(garden) +
+        return {refuse(streams, model::inQuotes(garden) +
                                     ": found neither a command nor a file of that name; "
                                     "\"underbough --help\" lists the commands"),
                 std::nullopt,

@@ -150,7 +150,7 @@ std::size_t woundNamed(const Job& job, const std::vector<model::diary::WoundStat
     bool isNumber = false;
     const auto number = QString::fromStdString(job.arguments.closed).toUInt(&isNumber);
     if (!isNumber || number < 1 || number > wounds.size())
-        throw Refusal("--closed: found " + model::quoted(job.arguments.closed) +
+        throw Refusal("--closed: found " + model::inQuotes(job.arguments.closed) +
                       ", expected the number of one of the " + std::to_string(wounds.size()) +
                       " wounds that the diary lists for that tree and day");
     if (wounds[number - 1].wound.closed)

@@ -38,7 +38,7 @@ int writeTransfer(const Job& job, const Transfer& transfer)
     }
     job.streams.out << to << ": written. Photos: " << transfer.photos << ".\n";
     for (const auto& name : transfer.missing)
-        job.streams.out << to << ": " << model::quoted(name)
+        job.streams.out << to << ": " << model::inQuotes(name)
                         << ": a photo that could not be found; the garden still names it\n";
     return kFine;
 }

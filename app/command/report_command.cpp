@@ -102,7 +102,7 @@ void refuseUnwritable(const Arguments& arguments)
     if (arguments.output.empty() || (table && arguments.output == "-"))
         return;
     if (!table && formOf(arguments) == Form::other)
-        throw Refusal("-o: found " + model::quoted(arguments.output) +
+        throw Refusal("-o: found " + model::inQuotes(arguments.output) +
                       ", expected a file that ends in .pdf or .html");
     const QFileInfo file(QString::fromStdString(arguments.output));
     if (!file.dir().exists())

@@ -33,7 +33,7 @@ QDateTime instantOf(const Arguments& arguments)
         at.setTimeSpec(Qt::UTC);
     at = at.toUTC();
     if (!at.isValid() || at.date().year() < 1900 || at.date().year() > 2200)
-        throw Refusal("--at: found " + model::quoted(arguments.at) +
+        throw Refusal("--at: found " + model::inQuotes(arguments.at) +
                       ", expected a time such as 2025-06-21T12:30:00Z or "
                       "2025-06-21T14:30:00+02:00");
     return at;

@@ -12,7 +12,7 @@ using model::CutKind;
 
 [[noreturn]] void refuse(const char* option, const std::string& found, const std::string& expected)
 {
-    throw Refusal(std::string(option) + ": found " + model::quoted(found) + ", expected " +
+    throw Refusal(std::string(option) + ": found " + model::inQuotes(found) + ", expected " +
                   expected);
 }
 

@@ -27,7 +27,7 @@ void checkHistory(const StoredGarden& stored, Lines& lines)
         for (auto step = first; step != last; ++step) {
             auto reading = applied(std::move(garden), change(*step));
             if (!reading.garden || !model::validate(*reading.garden).empty())
-                return lines.push_back("the step " + model::quoted(step->name) +
+                return lines.push_back("the step " + model::inQuotes(step->name) +
                                        " of the history leads nowhere");
             garden = std::move(*reading.garden);
         }

@@ -217,7 +217,7 @@ public:
         }
         for (const auto& [list, parts] : lists_)
             if (parts.front()->after)
-                model::tell(faults, top, "parts of " + model::quoted(list.second),
+                model::tell(faults, top, "parts of " + model::inQuotes(list.second),
                             "a tree of that id to own them");
     }
 
@@ -287,8 +287,8 @@ private:
         const auto place = path / static_cast<std::size_t>(part.after->place);
         readPart(part.after->document, place, faults, into);
         if (into.id != part.key.id)
-            model::tell(faults, place, "the id " + model::quoted(into.id),
-                        "the id of its row, " + model::quoted(part.key.id));
+            model::tell(faults, place, "the id " + model::inQuotes(into.id),
+                        "the id of its row, " + model::inQuotes(part.key.id));
         return into;
     }
 

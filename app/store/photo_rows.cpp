@@ -33,7 +33,7 @@ QByteArray readPhoto(Connection& connection, const std::string& name)
         return {};
     QByteArray bytes = statement.bytes(0);
     if (Checksum().add(name).add(bytes).value() != statement.number(1))
-        throw StoreError(StoreError::Kind::damaged, "damage in the photo " + model::quoted(name),
+        throw StoreError(StoreError::Kind::damaged, "damage in the photo " + model::inQuotes(name),
                          "a garden file as it was written; \"underbough recover\" saves what can "
                          "be read");
     return bytes;

@@ -141,7 +141,7 @@ private:
             parts[key] = partsOf(model::Garden{}).at(kGarden);
             return;
         }
-        lost.push_back("of " + key.kind + " " + model::quoted(key.id) +
+        lost.push_back("of " + key.kind + " " + model::inQuotes(key.id) +
                        (key.tree.empty() ? "" : " (" + key.tree + ")"));
         parts.erase(key);
         if (key.kind == "trees")
@@ -157,7 +157,7 @@ private:
                 });
             if (!bare)
                 continue;
-            lost.push_back("all limbs of " + model::quoted(key.id) +
+            lost.push_back("all limbs of " + model::inQuotes(key.id) +
                            ", for which a plain trunk stands");
             parts[{"limbs", key.id, "trunk"}] = plainTrunk();
         }

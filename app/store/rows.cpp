@@ -119,7 +119,7 @@ Parts readParts(Connection& connection, const Head& head)
         PartKey key = keyAt(statement, 0);
         Part part{statement.number(3), statement.text(4)};
         if (checksumOf(key, part) != statement.number(5))
-            throw damaged(key.kind + " " + model::quoted(key.id));
+            throw damaged(key.kind + " " + model::inQuotes(key.id));
         sum += statement.number(5);
         parts.emplace(std::move(key), std::move(part));
     }
