@@ -21,5 +21,6 @@ int main(int argc, char** argv)
         return app::kUnusable;
     }
     const auto tables = app::loadTables();
-    return app::runWindow(argc, argv, tables, {*result.windowGarden, std::nullopt});
+    return app::runWindow(argc, argv, tables,
+                          {*result.windowGarden, std::nullopt, result.language});
 }

@@ -99,7 +99,7 @@ std::string refusalLine(const std::string& name, const std::vector<model::Fault>
 
 Units unitsOf(const Arguments& arguments)
 {
-    const QLocale locale = QLocale::system();
+    const QLocale locale;
     if (arguments.measures == "metric")
         return {locale, Measures::metric};
     if (arguments.measures == "uk")
@@ -162,7 +162,7 @@ std::optional<std::chrono::month> monthOf(const Arguments& arguments)
     };
     for (int month = 1; month <= 12; ++month)
         if (text == QString::number(month) || isName(QLocale(QLocale::English), month) ||
-            isName(QLocale::system(), month))
+            isName(QLocale(), month))
             return std::chrono::month{static_cast<unsigned>(month)};
     refuse("--month", arguments.month, "a month such as 7 or July");
 }

@@ -42,6 +42,7 @@ struct Arguments {
     std::string dayHumidity;
     std::string dayGust;
     std::string measures;
+    std::string language; ///< "de", "en"
     bool json{};
     bool failOnAttention{};
     // A visit to be written into the diary

@@ -2,10 +2,14 @@
 
 #include "app/command/verbs.hpp"
 #include "app/document/garden_input.hpp"
+#include "app/language/language.hpp"
 
+#include <QCoreApplication>
 #include <QFile>
 
 #include <algorithm>
+#include <array>
+#include <memory>
 
 namespace app {
 namespace {
@@ -46,6 +50,7 @@ public:
         app_.add_option("GARDEN", windowGarden_, "A garden file to open in the window")
             ->type_name("FILE");
         Verbs verbs(app_, arguments_, verb_);
+        verbs.addLanguage(&app_);
         addAnswers(verbs);
         addDiary(verbs);
         addFileVerbs(verbs);
@@ -114,9 +119,29 @@ int refuse(Streams streams, const std::string& line)
     return kUnusable;
 }
 
+/// The language of the answer; translations hang on Qt's application, which paper makes itself.
+class Speech {
+public:
+    explicit Speech(const CommandLine& line)
+    {
+        const QLocale locale = localeOf(QString::fromStdString(line.arguments().language));
+        const bool hasOne = QCoreApplication::instance() || line.verb() == &reportCommand;
+        if (isTranslated(locale) && !hasOne)
+            application_ = std::make_unique<QCoreApplication>(count_, words_.data());
+        speak(locale);
+    }
+
+private:
+    int count_{1};
+    std::string name_{"underbough"};
+    std::array<char*, 2> words_{name_.data(), nullptr};
+    std::unique_ptr<QCoreApplication> application_;
+};
+
 int runVerb(const CommandLine& line, const std::function<model::Tables()>& loadTables,
             Streams streams)
 {
+    const Speech speech(line);
     try {
         const model::Tables tables = line.verb() == &sunCommand || line.verb() == &dayCommand
                                          ? model::Tables{}
@@ -129,15 +154,17 @@ int runVerb(const CommandLine& line, const std::function<model::Tables()>& loadT
     }
 }
 
-CommandResult windowOn(const std::string& garden, Streams streams)
+CommandResult windowOn(const CommandLine& line, Streams streams)
 {
+    const std::string& garden = line.windowGarden();
     const QString file = QString::fromStdString(garden);
     if (!garden.empty() && !QFile::exists(file))
         return {refuse(streams, model::quoted(garden) +
                                     ": found neither a command nor a file of that name; "
                                     "\"underbough --help\" lists the commands"),
-                std::nullopt};
-    return {kFine, file};
+                std::nullopt,
+                {}};
+    return {kFine, file, QString::fromStdString(line.arguments().language)};
 }
 
 } // namespace
@@ -163,20 +190,21 @@ CommandResult runCommandLine(const QStringList& arguments,
         line.parse(arguments);
     } catch (const CLI::CallForHelp&) {
         streams.out << endedByNewline(line.help());
-        return {kFine, std::nullopt};
+        return {kFine, std::nullopt, {}};
     } catch (const CLI::CallForVersion&) {
         streams.out << line.version() << '\n';
-        return {kFine, std::nullopt};
+        return {kFine, std::nullopt, {}};
     } catch (const CLI::ParseError& error) {
         const std::string verb = line.chosenVerb();
         const std::string command = verb.empty() ? "underbough" : "underbough " + verb;
         return {refuse(streams, command + ": " + error.what() + "; \"" + command +
                                     " --help\" shows how it is used"),
-                std::nullopt};
+                std::nullopt,
+                {}};
     }
     if (!line.verb())
-        return windowOn(line.windowGarden(), streams);
-    return {runVerb(line, loadTables, streams), std::nullopt};
+        return windowOn(line, streams);
+    return {runVerb(line, loadTables, streams), std::nullopt, {}};
 }
 
 } // namespace app

@@ -15,6 +15,7 @@ namespace app {
 struct CommandResult {
     int status{};                        ///< for the shell, when no window is wanted
     std::optional<QString> windowGarden; ///< a window is wanted, on this file; "": on an example
+    QString language;                    ///< asked for, for that window; empty: not asked for
 };
 
 /// Reads the command line and does what it says. Words for people go to the streams; the standing

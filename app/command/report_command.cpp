@@ -1,4 +1,5 @@
 #include "app/command/commands.hpp"
+#include "app/language/language.hpp"
 #include "app/paper/arborist_brief.hpp"
 #include "app/paper/csv_table.hpp"
 #include "app/paper/figures.hpp"
@@ -32,6 +33,7 @@ public:
         // What Qt has to say of the desktop is nothing to who prints.
         qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
         application_ = std::make_unique<QGuiApplication>(count_, words_.data());
+        speak(QLocale());
     }
 
     ~Drawing()

@@ -1,5 +1,7 @@
 #include "app/command/verbs.hpp"
 
+#include "app/language/language.hpp"
+
 namespace app {
 namespace {
 
@@ -116,8 +118,23 @@ void Verbs::addMeasures(CLI::App* command)
                      "else as your system is set")
         ->check(CLI::IsMember({"metric", "uk", "us"}))
         ->type_name("UNITS");
+    addLanguage(command);
     command->add_flag("--fail-on-attention", arguments_.failOnAttention,
                       "Exit with status 1 if something needs attention");
+}
+
+void Verbs::addLanguage(CLI::App* command)
+{
+    const QStringList known = languages();
+    std::vector<std::string> codes;
+    for (const QString& code : known)
+        codes.push_back(code.toStdString());
+    command
+        ->add_option("--language", arguments_.language,
+                     "Language of the sentences: de, en;\n"
+                     "else as your system is set")
+        ->check(CLI::IsMember(codes))
+        ->type_name("CODE");
 }
 
 void Verbs::addTree(CLI::App* command)

@@ -21,7 +21,9 @@ public:
     /// One that reads a garden and can answer in JSON.
     CLI::App* addOnGarden(const char* name, const char* about, Verb run);
 
+    /// The measures and the language of the answer.
     void addMeasures(CLI::App* command);
+    void addLanguage(CLI::App* command);
     void addTree(CLI::App* command);
     void addDate(CLI::App* command);
 

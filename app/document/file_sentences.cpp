@@ -50,49 +50,60 @@ QString notReadSentence(const QString& path, const std::vector<model::Fault>& fa
 {
     const auto first = QString::fromStdString(model::oneLine(faults.front()));
     if (faults.size() == 1)
-        return say("%1 can't be used. %2.").arg(shown(path), first);
-    return say("%1 can't be used. %2, and %n more.", static_cast<int>(faults.size()) - 1)
+        return say(QT_TRANSLATE_NOOP("GardenFile", "%1 can't be used. %2."))
+            .arg(shown(path), first);
+    return say(QT_TRANSLATE_N_NOOP("GardenFile", "%1 can't be used. %2, and %n more."),
+               static_cast<int>(faults.size()) - 1)
         .arg(shown(path), first);
 }
 
 QString notWrittenSentence(const QString& path, const StoreError& error)
 {
     const char* reason = reasonOf(error.kind());
-    return say("%1 was not saved: %2. Your garden is still here; save it under another name, or "
-               "try again once that is mended.")
+    return say(QT_TRANSLATE_NOOP("GardenFile", "%1 was not saved: %2. Your garden is still here; "
+                                               "save it under another name, or "
+                                               "try again once that is mended."))
         .arg(shown(path), reason ? say(reason) : QString::fromStdString(error.what()));
 }
 
 QString openElsewhereSentence(const QString& path)
 {
-    return say("%1 is open in another window: here it is only shown. Change it there, or save it "
-               "here under another name.")
+    return say(QT_TRANSLATE_NOOP("GardenFile", "%1 is open in another window: here it is only "
+                                               "shown. Change it there, or save it "
+                                               "here under another name."))
         .arg(shown(path));
 }
 
 QString readOnlySentence(const QString& path)
 {
-    return say("%1 can't be written. What you change is kept in this window only: save it under "
-               "another name.")
+    return say(QT_TRANSLATE_NOOP("GardenFile", "%1 can't be written. What you change is kept in "
+                                               "this window only: save it under "
+                                               "another name."))
         .arg(shown(path));
 }
 
 QString raisedSentence(const QString& path, const QString& copy)
 {
-    return say("%1 was brought to this program's form. As it was, it is kept in %2.")
+    return say(QT_TRANSLATE_NOOP(
+                   "GardenFile",
+                   "%1 was brought to this program's form. As it was, it is kept in %2."))
         .arg(shown(path), QFileInfo(copy).fileName());
 }
 
 QString recoveredSentence(const QString& path, const QString& to, const Recovery& recovery)
 {
-    return say("%1 is damaged and was left alone. What could be read of it is open now, in %2: %3.")
+    return say(QT_TRANSLATE_NOOP("GardenFile", "%1 is damaged and was left alone. What could be "
+                                               "read of it is open now, in %2: %3."))
         .arg(shown(path), QFileInfo(to).fileName(),
              QString::fromStdString(recoverySummary(recovery)));
 }
 
 QString withoutPhotosSentence(const QString& path, int missing)
 {
-    return say("%1 was saved, but %n photos could not be found and are not in it.", missing)
+    return say(QT_TRANSLATE_N_NOOP(
+                   "GardenFile",
+                   "%1 was saved, but %n photos could not be found and are not in it."),
+               missing)
         .arg(shown(path));
 }
 

@@ -14,11 +14,6 @@
 namespace app {
 namespace {
 
-QString translated(const char* sentence)
-{
-    return QCoreApplication::translate("GardenFile", sentence);
-}
-
 QString nativePath(const QString& path)
 {
     return QDir::toNativeSeparators(path);
@@ -41,7 +36,8 @@ QString writeGardenFile(const QString& path, const model::Garden& garden)
     const std::string text = model::writeGarden(garden);
     QSaveFile file(path);
     const auto failure = [&] {
-        return translated(
+        return QCoreApplication::translate(
+                   "GardenFile",
                    "%1 was not saved: %2. Your garden is still here; save it under another name.")
             .arg(nativePath(path), file.errorString());
     };

@@ -17,8 +17,11 @@ QStringList loadStepWords()
     const auto say = [](const char* words) {
         return QCoreApplication::translate("LoadScale", words);
     };
-    return {say("light"), say("moderate"), say("heavy"), say("near its strength"),
-            say("past its strength")};
+    return {say(QT_TRANSLATE_NOOP("LoadScale", "light")),
+            say(QT_TRANSLATE_NOOP("LoadScale", "moderate")),
+            say(QT_TRANSLATE_NOOP("LoadScale", "heavy")),
+            say(QT_TRANSLATE_NOOP("LoadScale", "near its strength")),
+            say(QT_TRANSLATE_NOOP("LoadScale", "past its strength"))};
 }
 
 } // namespace app

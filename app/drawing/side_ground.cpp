@@ -176,16 +176,19 @@ void addHeadroom(SideScene& scene, const SideInput& input)
         SceneHeadroom need;
         need.needed =
             QRectF(QPointF(extent.from, y(found.needed_m)), QPointF(extent.to, scene.groundY));
-        need.neededText = say("needs %1").arg(input.units.length(found.needed_m));
+        need.neededText =
+            say(QT_TRANSLATE_NOOP("SideScene", "needs %1")).arg(input.units.length(found.needed_m));
         need.enough = found.shortfall_m <= 0.0;
         const double x = found.lowestAt_m
                              ? input.frame.toCanvas(inTreeFrame(input.drawn, *found.lowestAt_m)).x()
                              : (extent.from + extent.to) / 2.0;
         need.clear = QLineF(x, scene.groundY, x, y(*found.height_m));
-        need.clearText = say("%1 clear").arg(input.units.length(*found.height_m));
+        need.clearText = say(QT_TRANSLATE_NOOP("SideScene", "%1 clear"))
+                             .arg(input.units.length(*found.height_m));
         if (!need.enough) {
             need.missing = QLineF(x, y(*found.height_m), x, y(found.needed_m));
-            need.missingText = say("%1 short").arg(input.units.length(found.shortfall_m));
+            need.missingText = say(QT_TRANSLATE_NOOP("SideScene", "%1 short"))
+                                   .arg(input.units.length(found.shortfall_m));
         }
         scene.needs.push_back(std::move(need));
     }

@@ -6,6 +6,7 @@
 #include "app/view/name_search.hpp"
 #include "app/words/first_tree_words.hpp"
 #include "app/words/sketch_words.hpp"
+#include "app/words/wording.hpp"
 #include "model/crown/sketch_check.hpp"
 #include "model/sketch/measured_height.hpp"
 
@@ -33,7 +34,7 @@ AddTreeViewModel::AddTreeViewModel(Workspace& workspace, QObject* parent)
     : QObject(parent), workspace_(workspace)
 {
     for (const auto& species : workspace_.tables().species)
-        names_ << QString::fromStdString(species.common + '\n' + species.latin);
+        names_ << namesOf(species.common, species.latin);
     reset();
 }
 

@@ -1,6 +1,7 @@
 #include "app/view/light_view_model.hpp"
 
 #include "app/words/light_words.hpp"
+#include "app/words/wording.hpp"
 #include "model/light/sample_day.hpp"
 
 #include <algorithm>
@@ -157,10 +158,10 @@ void LightViewModel::wordMonths(const model::light::SurfaceLight& light, const m
     const bool clear = !year_->weather.sunshineShare.front();
     need_ = clear && plant && plant->minSun_h ? onScale(*plant->minSun_h) : -1.0;
     good_ = clear && plant && plant->goodSun_h ? onScale(*plant->goodSun_h) : -1.0;
-    needText_ = need_ < 0.0 ? QString()
-                            : tr("%1 needs %2")
-                                  .arg(capitalised(QString::fromStdString(plant->common)),
-                                       units.hours(*plant->minSun_h));
+    needText_ =
+        need_ < 0.0
+            ? QString()
+            : tr("%1 needs %2").arg(capitalised(commonName(*plant)), units.hours(*plant->minSun_h));
 }
 
 void LightViewModel::wordTaken(const model::light::MonthLight& season)

@@ -18,7 +18,8 @@ QString title(const City& city)
 {
     return city.country.isEmpty() || city.country == city.name
                ? city.name
-               : NewGardenViewModel::tr("%1, %2", "city, country").arg(city.name, city.country);
+               : QCoreApplication::translate("app::NewGardenViewModel", "%1, %2", "city, country")
+                     .arg(city.name, city.country);
 }
 
 } // namespace

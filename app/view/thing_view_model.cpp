@@ -2,6 +2,7 @@
 
 #include "app/view/name_search.hpp"
 #include "app/view/plan_words.hpp"
+#include "app/words/wording.hpp"
 #include "model/headroom/headroom.hpp"
 
 namespace app {
@@ -11,8 +12,8 @@ constexpr std::size_t kMostPlants = 8;
 
 QString plantName(const model::Plant& plant)
 {
-    return ThingViewModel::tr("%1 (%2)", "common name, Latin name")
-        .arg(QString::fromStdString(plant.common), QString::fromStdString(plant.latin));
+    return QCoreApplication::translate("app::ThingViewModel", "%1 (%2)", "common name, Latin name")
+        .arg(commonName(plant), QString::fromStdString(plant.latin));
 }
 
 } // namespace
@@ -21,7 +22,7 @@ ThingViewModel::ThingViewModel(Workspace& workspace, PlanEditorViewModel& editor
     : QObject(parent), workspace_(workspace), editor_(editor)
 {
     for (const auto& plant : workspace_.tables().plants)
-        plantNames_ << QString::fromStdString(plant.common + '\n' + plant.latin);
+        plantNames_ << namesOf(plant.common, plant.latin);
     connect(&editor_, &PlanEditorViewModel::chosenChanged, this, [this] {
         typed_.reset();
         found_.clear();

@@ -1,5 +1,6 @@
 #include "app/window/window.hpp"
 
+#include "app/language/language.hpp"
 #include "app/window/pages.hpp"
 #include "app/window/state_output.hpp"
 
@@ -19,6 +20,7 @@ namespace {
 constexpr auto kLastGarden = "lastGarden";
 constexpr auto kGeometry = "windowGeometry";
 constexpr auto kDark = "dark";
+constexpr auto kLanguage = "language";
 constexpr auto kStateFile = "UNDERBOUGH_STATE_FILE"; // see state_output.hpp
 
 std::chrono::year_month_day today()
@@ -50,6 +52,15 @@ void openFirst(Pages& pages, const QString& asked)
     const QString problem = pages.garden.problem();
     pages.garden.openExample(0);
     pages.workspace.say(problem);
+}
+
+/// The language asked for is kept for the times when none is.
+void speakAsAsked(const QString& language)
+{
+    QSettings settings;
+    if (!language.isEmpty())
+        settings.setValue(QLatin1String(kLanguage), language);
+    speak(localeOf(settings.value(QLatin1String(kLanguage)).toString()));
 }
 
 bool isDarkAtFirst()
@@ -85,6 +96,7 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
 {
     QGuiApplication application(argc, argv);
     nameProgram();
+    speakAsAsked(start.language);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 
     const QLocale locale;

@@ -13,6 +13,7 @@ namespace app {
 struct WindowStart {
     QString garden;                   ///< file to open; empty: the last one, or an example
     std::optional<Measures> measures; ///< blank: as the system's locale has it
+    QString language;                 ///< "de"; empty: the one asked for last, or the system's
 };
 
 /// Whether there is a display that a window could be opened on.

@@ -58,7 +58,7 @@ QStringList greatestLimbs(const std::vector<LightTaken>& limbs, const model::Tre
 
 QString verdict(const SurfaceLight& light, const model::Plant& plant, const Units& units)
 {
-    const QString name = QString::fromStdString(plant.common);
+    const QString name = commonName(plant);
     switch (light.suits) {
     case Suits::well:
         return Words::tr("That is enough for %1.").arg(name);

@@ -1,6 +1,7 @@
 #include "app/words/sun_words.hpp"
 
 #include "app/words/light_words.hpp"
+#include "app/words/wording.hpp"
 #include "model/light/sample_day.hpp"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ const model::Planting* plantingWithId(const model::Garden& garden, const std::st
 
 QString needs(const model::Plant& plant, double sun_h, const Units& units)
 {
-    const QString name = QString::fromStdString(plant.common);
+    const QString name = commonName(plant);
     if (plant.minSun_h && sun_h < *plant.minSun_h)
         return Words::tr("That is less than the %2 that %1 needs.")
             .arg(name, units.hours(*plant.minSun_h));
@@ -41,7 +42,7 @@ QString rests(const model::Plant& plant, std::chrono::month month, const model::
     if (!plant.minSun_h && !plant.goodSun_h)
         return {};
     return Words::tr("What %1 needs counts from %2, not in %3.")
-        .arg(QString::fromStdString(plant.common), growingMonthsWords(place, units),
+        .arg(commonName(plant), growingMonthsWords(place, units),
              units.month(static_cast<int>(unsigned(month))));
 }
 

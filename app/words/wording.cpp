@@ -8,6 +8,14 @@ QString quoted(const std::string& name, const std::string& id)
     return Words::tr("“%1”").arg(QString::fromStdString(name.empty() ? id : name));
 }
 
+/// Without a botanist's remarks, in the language spoken: app/language/plants_de.ts has them.
+QString commonName(const std::string& common, const std::string& latin)
+{
+    const std::string plain = common.substr(0, common.find(" ("));
+    return plain.empty() ? QString::fromStdString(latin)
+                         : QCoreApplication::translate("Plants", plain.c_str());
+}
+
 template <class Things>
 const auto* named(const Things& things, const std::string& id)
 {
@@ -66,9 +74,20 @@ QString speciesName(const model::Species& species)
 
 QString commonName(const model::Species& species)
 {
-    const QString common = QString::fromStdString(species.common);
-    const QString plain = common.section(QLatin1String(" ("), 0, 0);
-    return plain.isEmpty() ? QString::fromStdString(species.latin) : plain;
+    return commonName(species.common, species.latin);
+}
+
+QString commonName(const model::Plant& plant)
+{
+    return commonName(plant.common, plant.latin);
+}
+
+QString namesOf(const std::string& common, const std::string& latin)
+{
+    QStringList names{commonName(common, latin), QString::fromStdString(common),
+                      QString::fromStdString(latin)};
+    names.removeDuplicates();
+    return names.join(QLatin1Char('\n'));
 }
 
 QString listed(const Units& units, const QStringList& parts)

@@ -36,6 +36,10 @@ struct Wording {
 
 /// The name that people use, without a botanist's remarks: "silver birch".
 [[nodiscard]] QString commonName(const model::Species& species);
+[[nodiscard]] QString commonName(const model::Plant& plant);
+
+/// Every name to find a kind by, divided by line feeds: as spoken, as the tables have it, Latin.
+[[nodiscard]] QString namesOf(const std::string& common, const std::string& latin);
 
 /// "apple (Malus domestica)".
 [[nodiscard]] QString speciesName(const model::Species& species);

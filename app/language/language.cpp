@@ -1,0 +1,67 @@
+#include "app/language/language.hpp"
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QTranslator>
+
+#include <array>
+#include <clocale>
+
+namespace app {
+namespace {
+
+// The sentences of the code, and the names of plants, which are in its tables.
+constexpr std::array kCatalogues = {"underbough", "plants"};
+
+void forget()
+{
+    const QCoreApplication* application = QCoreApplication::instance();
+    if (!application)
+        return;
+    for (auto* translator : application->findChildren<QTranslator*>())
+        delete translator; // which also takes it off the application
+}
+
+/// Does nothing where there is no such file: Qt's own sentences come in a package of their own.
+void add(const QString& file)
+{
+    auto* translator = new QTranslator(QCoreApplication::instance());
+    if (translator->load(file))
+        QCoreApplication::installTranslator(translator);
+}
+
+} // namespace
+
+QLocale localeOf(const QString& language)
+{
+    const QLocale system = QLocale::system();
+    const QLocale asked(language);
+    if (language.isEmpty() || asked.language() == system.language())
+        return system;
+    return QLocale(asked.language(), system.territory());
+}
+
+QStringList languages()
+{
+    return {QStringLiteral("de"), QStringLiteral("en")};
+}
+
+bool isTranslated(const QLocale& locale)
+{
+    return locale.language() == QLocale::German;
+}
+
+void speak(const QLocale& locale)
+{
+    QLocale::setDefault(locale);
+    std::setlocale(LC_NUMERIC, "C"); // Qt's application took the system's: files keep their point
+    forget();
+    if (!isTranslated(locale) || !QCoreApplication::instance())
+        return;
+    const QString ending = QLatin1Char('_') + QLocale::languageToCode(locale.language());
+    add(QLibraryInfo::path(QLibraryInfo::TranslationsPath) + QStringLiteral("/qtbase") + ending);
+    for (const char* catalogue : kCatalogues)
+        add(QStringLiteral(":/language/") + QLatin1String(catalogue) + ending);
+}
+
+} // namespace app

@@ -1,0 +1,5117 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>AddTreeSheet</name>
+    <message>
+        <source>Add a tree</source>
+        <translation>Baum hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add the tree</source>
+        <translation>Baum hinzufügen</translation>
+    </message>
+    <message>
+        <source>Kind of tree, common or Latin name</source>
+        <translation>Baumart, deutscher oder lateinischer Name</translation>
+    </message>
+    <message>
+        <source>apple, silver birch, Acer…</source>
+        <translation>Apfel, Hänge-Birke, Acer…</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Wie Sie ihn nennen</translation>
+    </message>
+    <message>
+        <source>Known here as %1</source>
+        <translation>Hier bekannt als %1</translation>
+    </message>
+    <message>
+        <source>Stem at breast height</source>
+        <translation>Stamm in Brusthöhe</translation>
+    </message>
+    <message>
+        <source>Round it</source>
+        <translation>Rundum</translation>
+    </message>
+    <message>
+        <source>Through it</source>
+        <translation>Hindurch</translation>
+    </message>
+    <message>
+        <source>Girth by tape</source>
+        <translation>Umfang mit dem Maßband</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>round the bark</source>
+        <translation>um die Rinde herum</translation>
+    </message>
+    <message>
+        <source>through the stem</source>
+        <translation>durch den Stamm</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>üblich: %1</translation>
+    </message>
+    <message>
+        <source>Length along the wall</source>
+        <translation>Länge entlang der Wand</translation>
+    </message>
+    <message>
+        <source>Spread of the crown</source>
+        <translation>Kronenbreite</translation>
+    </message>
+    <message>
+        <source>Lowest limb, above the ground</source>
+        <translation>Unterster Ast, über dem Boden</translation>
+    </message>
+    <message>
+        <source>Hide the helpers</source>
+        <translation>Hilfen ausblenden</translation>
+    </message>
+    <message>
+        <source>How high is it?</source>
+        <translation>Wie hoch ist er?</translation>
+    </message>
+    <message>
+        <source>Height by the shadow of a stick, or by an angle and a distance</source>
+        <translation>Höhe aus dem Schatten eines Stabs oder aus Winkel und Entfernung</translation>
+    </message>
+    <message>
+        <source>How it grows or was trained</source>
+        <translation>Wie er wuchs oder erzogen wurde</translation>
+    </message>
+    <message>
+        <source>Runs towards, degrees</source>
+        <translation>Verläuft in Richtung, Grad</translation>
+    </message>
+    <message>
+        <source>Stands east of the plan's middle by</source>
+        <translation>Steht östlich der Planmitte um</translation>
+    </message>
+    <message>
+        <source>Or drag the tree on the plan later</source>
+        <translation>Oder den Baum später auf dem Plan ziehen</translation>
+    </message>
+    <message>
+        <source>and north by</source>
+        <translation>und nördlich um</translation>
+    </message>
+    <message>
+        <source>A measure left empty takes the usual one. Every limb can be dragged afterwards, and the tree on the plan.</source>
+        <translation>Für ein leeres Maß gilt das übliche. Danach lässt sich jeder Ast ziehen, und der Baum auf dem Plan auch.</translation>
+    </message>
+</context>
+<context>
+    <name>AnswersColumn</name>
+    <message>
+        <source>Is there room beneath it?</source>
+        <translation>Ist darunter genug Platz?</translation>
+    </message>
+    <message>
+        <source>What would a storm ask of it?</source>
+        <translation>Was würde ein Sturm ihm abverlangen?</translation>
+    </message>
+    <message>
+        <source>Do the plants get their sun?</source>
+        <translation>Bekommen die Pflanzen ihre Sonne?</translation>
+    </message>
+    <message>
+        <source>When must it be cut again?</source>
+        <translation>Wann muss wieder geschnitten werden?</translation>
+    </message>
+</context>
+<context>
+    <name>Card</name>
+    <message>
+        <source>working…</source>
+        <translation>rechnet…</translation>
+    </message>
+</context>
+<context>
+    <name>CautionStrip</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Before you cut</source>
+        <translation>Vor dem Schnitt</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n cautions</source>
+        <translation><numerusform>Der eine Warnhinweis</numerusform><numerusform>Alle %n Warnhinweise</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>ConditionsPanel</name>
+    <message>
+        <source>Gusts</source>
+        <translation>Böen</translation>
+    </message>
+    <message>
+        <source>Gusts at 10 m over open ground</source>
+        <translation>Böen in 10 m Höhe über freiem Gelände</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Day of the year</source>
+        <translation>Tag des Jahres</translation>
+    </message>
+    <message>
+        <source>Hour</source>
+        <translation>Stunde</translation>
+    </message>
+    <message>
+        <source>Hour of the day</source>
+        <translation>Stunde des Tages</translation>
+    </message>
+</context>
+<context>
+    <name>CutRow</name>
+    <message>
+        <source>Cut %1, %2: %3</source>
+        <translation>Schnitt %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Leave this limb, and find other cuts</source>
+        <translation>Diesen Ast lassen und andere Schnitte suchen</translation>
+    </message>
+    <message>
+        <source>Take it anyway</source>
+        <translation>Trotzdem nehmen</translation>
+    </message>
+    <message>
+        <source>Take this limb whatever else is cut</source>
+        <translation>Diesen Ast nehmen, was auch sonst geschnitten wird</translation>
+    </message>
+</context>
+<context>
+    <name>DayCard</name>
+    <message>
+        <source>Is today a day for it?</source>
+        <translation>Ist heute ein Tag dafür?</translation>
+    </message>
+    <message>
+        <source>Warmth, shade</source>
+        <translation>Wärme, Schatten</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Gusts</source>
+        <translation>Böen</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryPage</name>
+    <message>
+        <source>Visits to %1</source>
+        <translation>Besuche bei %1</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>Write a visit…</source>
+        <translation>Besuch eintragen…</translation>
+    </message>
+    <message>
+        <source>No visit has been written yet. Earlier ones can be written too: the day is yours to set.</source>
+        <translation>Noch ist kein Besuch eingetragen. Auch frühere lassen sich eintragen: den Tag bestimmen Sie.</translation>
+    </message>
+    <message>
+        <source>Pictures show the sketch with what each later visit took put back; what was redrawn since shows as it is drawn today.</source>
+        <translation>Die Bilder zeigen die Skizze mit allem, was spätere Besuche wegnahmen; was seither neu gezeichnet wurde, erscheint wie heute gezeichnet.</translation>
+    </message>
+    <message>
+        <source>How much leaf went this season?</source>
+        <translation>Wie viel Laub ging in dieser Saison?</translation>
+    </message>
+    <message>
+        <source>Seasons run from leaf fall to leaf fall.</source>
+        <translation>Eine Saison reicht von Laubfall zu Laubfall.</translation>
+    </message>
+    <message>
+        <source>How fast does it grow?</source>
+        <translation>Wie schnell wächst er?</translation>
+    </message>
+    <message>
+        <source>Are the wounds closing?</source>
+        <translation>Schließen sich die Wunden?</translation>
+    </message>
+    <message>
+        <source>As reckoned for the species; look, and note what you see.</source>
+        <translation>Für die Baumart gerechnet; sehen Sie nach und notieren Sie, was Sie sehen.</translation>
+    </message>
+    <message>
+        <source>It is closed</source>
+        <translation>Sie ist geschlossen</translation>
+    </message>
+    <message>
+        <source>A wound that is closed can still hide decay.</source>
+        <translation>Auch unter einer geschlossenen Wunde kann noch Fäule stecken.</translation>
+    </message>
+</context>
+<context>
+    <name>DueCard</name>
+    <message>
+        <source>What is due in the garden?</source>
+        <translation>Was ist im Garten fällig?</translation>
+    </message>
+    <message>
+        <source>Put it in my calendar…</source>
+        <translation>In meinen Kalender…</translation>
+    </message>
+    <message>
+        <source>Writes a file that calendar programs import. Importing a newer one moves the reminders and adds none twice.</source>
+        <translation>Schreibt eine Datei, die Kalenderprogramme einlesen. Eine neuere einzulesen verschiebt die Erinnerungen und verdoppelt keine.</translation>
+    </message>
+    <message>
+        <source>Write the reminders for a calendar</source>
+        <translation>Erinnerungen für einen Kalender schreiben</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+</context>
+<context>
+    <name>DueRow</name>
+    <message>
+        <source>Done…</source>
+        <translation>Erledigt…</translation>
+    </message>
+    <message>
+        <source>Write the visit that did it: %1, %2</source>
+        <translation>Den Besuch eintragen, der es erledigte: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>FactRow</name>
+    <message>
+        <source>after the cuts %1</source>
+        <translation>nach den Schnitten %1</translation>
+    </message>
+</context>
+<context>
+    <name>FileFlow</name>
+    <message>
+        <source>Open a garden</source>
+        <translation>Garten öffnen</translation>
+    </message>
+    <message>
+        <source>Gardens (*.underbough *.json)</source>
+        <translation>Gärten (*.underbough *.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Save the garden</source>
+        <translation>Garten speichern</translation>
+    </message>
+    <message>
+        <source>Garden files (*.underbough)</source>
+        <translation>Gartendateien (*.underbough)</translation>
+    </message>
+    <message>
+        <source>JSON, for other programs (*.json)</source>
+        <translation>JSON, für andere Programme (*.json)</translation>
+    </message>
+</context>
+<context>
+    <name>FirstSteps</name>
+    <message>
+        <source>Nothing grows here yet</source>
+        <translation>Hier wächst noch nichts</translation>
+    </message>
+    <message>
+        <source>1. Add a tree: its kind, and the girth of its stem by tape. A first drawing comes of it.</source>
+        <translation>1. Fügen Sie einen Baum hinzu: seine Art und den Stammumfang mit dem Maßband. Daraus entsteht eine erste Zeichnung.</translation>
+    </message>
+    <message>
+        <source>2. Draw on the plan what lies under and beside it: paths, hedges, beds, buildings, wires.</source>
+        <translation>2. Zeichnen Sie auf dem Plan, was darunter und daneben liegt: Wege, Hecken, Beete, Gebäude, Leitungen.</translation>
+    </message>
+    <message>
+        <source>3. Drag the limbs into shape from the side. Loads, headroom and light answer as you drag.</source>
+        <translation>3. Ziehen Sie in der Seitenansicht die Äste in Form. Lasten, lichte Höhe und Licht antworten beim Ziehen.</translation>
+    </message>
+    <message>
+        <source>Add a tree</source>
+        <translation>Baum hinzufügen</translation>
+    </message>
+    <message>
+        <source>Draw on the plan</source>
+        <translation>Auf dem Plan zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>GardenFile</name>
+    <message>
+        <source>%1 is there already and was left alone. Choose another name.</source>
+        <translation>%1 gibt es schon und blieb unberührt. Wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>it is no longer there (was it moved, or its disk taken away?)</source>
+        <translation>sie ist nicht mehr da (wurde sie verschoben oder ihr Datenträger entfernt?)</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>the file or its folder can't be written</source>
+        <translation>die Datei oder ihr Ordner ist nicht beschreibbar</translation>
+    </message>
+    <message>
+        <source>another program is writing it</source>
+        <translation>ein anderes Programm schreibt gerade hinein</translation>
+    </message>
+    <message>
+        <source>another program changed it after it was opened here</source>
+        <translation>ein anderes Programm hat sie nach dem Öffnen geändert</translation>
+    </message>
+    <message>
+        <source>it is damaged</source>
+        <translation>sie ist beschädigt</translation>
+    </message>
+    <message>
+        <source>%1 can't be used. %2.</source>
+        <translation>%1 ist nicht brauchbar. %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 can't be used. %2, and %n more.</source>
+        <translation><numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform><numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. Your garden is still here; save it under another name, or try again once that is mended.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Ihr Garten ist noch hier; speichern Sie ihn unter einem anderen Namen, oder versuchen Sie es noch einmal, wenn das behoben ist.</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window: here it is only shown. Change it there, or save it here under another name.</source>
+        <translation>%1 ist in einem anderen Fenster offen: hier wird es nur gezeigt. Ändern Sie es dort, oder speichern Sie es hier unter einem anderen Namen.</translation>
+    </message>
+    <message>
+        <source>%1 can't be written. What you change is kept in this window only: save it under another name.</source>
+        <translation>%1 ist nicht beschreibbar. Was Sie ändern, bleibt nur in diesem Fenster: speichern Sie es unter einem anderen Namen.</translation>
+    </message>
+    <message>
+        <source>%1 was brought to this program's form. As it was, it is kept in %2.</source>
+        <translation>%1 wurde in die Form dieses Programms gebracht. Wie es war, bleibt es in %2 erhalten.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged and was left alone. What could be read of it is open now, in %2: %3.</source>
+        <translation>%1 ist beschädigt und blieb unberührt. Was davon lesbar war, ist jetzt in %2 offen: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was saved, but %n photos could not be found and are not in it.</source>
+        <translation><numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform><numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. Your garden is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Ihr Garten ist noch hier; speichern Sie ihn unter einem anderen Namen.</translation>
+    </message>
+</context>
+<context>
+    <name>GoalsCard</name>
+    <message>
+        <source>What else do I want of it?</source>
+        <translation>Was will ich noch von ihm?</translation>
+    </message>
+    <message>
+        <source>Nothing beyond headroom over every strip.</source>
+        <translation>Nichts außer lichter Höhe über jeder Fläche.</translation>
+    </message>
+    <message>
+        <source>Relieve the limbs</source>
+        <translation>Äste entlasten</translation>
+    </message>
+    <message>
+        <source>Give sun</source>
+        <translation>Sonne geben</translation>
+    </message>
+    <message>
+        <source>Spare the leaf</source>
+        <translation>Laub schonen</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Streichen</translation>
+    </message>
+    <message>
+        <source>Drop the goal: %1</source>
+        <translation>Ziel streichen: %1</translation>
+    </message>
+    <message>
+        <source>What to ask for</source>
+        <translation>Wonach gefragt wird</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Pflanzung</translation>
+    </message>
+    <message>
+        <source>to such as 80 %</source>
+        <translation>auf etwa 80 %</translation>
+    </message>
+    <message>
+        <source>hours a day, such as 4</source>
+        <translation>Stunden am Tag, etwa 4</translation>
+    </message>
+    <message>
+        <source>at most, such as 15 %</source>
+        <translation>höchstens, etwa 15 %</translation>
+    </message>
+    <message>
+        <source>How much: %1</source>
+        <translation>Wie viel: %1</translation>
+    </message>
+    <message>
+        <source>Ask for it</source>
+        <translation>Danach fragen</translation>
+    </message>
+</context>
+<context>
+    <name>HeightHelper</name>
+    <message>
+        <source>Use %1</source>
+        <translation>%1 übernehmen</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>An upright stick</source>
+        <translation>Ein aufrechter Stab</translation>
+    </message>
+    <message>
+        <source>Its shadow</source>
+        <translation>Sein Schatten</translation>
+    </message>
+    <message>
+        <source>The tree's shadow</source>
+        <translation>Der Schatten des Baums</translation>
+    </message>
+    <message>
+        <source>Angle to the top, °</source>
+        <translation>Winkel zur Spitze, °</translation>
+    </message>
+    <message>
+        <source>Distance to the stem</source>
+        <translation>Entfernung zum Stamm</translation>
+    </message>
+    <message>
+        <source>Your eye's height</source>
+        <translation>Ihre Augenhöhe</translation>
+    </message>
+    <message>
+        <source>Both want level ground, and a top that stands over the stem.</source>
+        <translation>Beides braucht ebenen Boden und eine Spitze, die über dem Stamm steht.</translation>
+    </message>
+</context>
+<context>
+    <name>LeafGauge</name>
+    <message>
+        <source>Leaf taken</source>
+        <translation>Entnommenes Laub</translation>
+    </message>
+</context>
+<context>
+    <name>LimbBar</name>
+    <message>
+        <source>No limb chosen</source>
+        <translation>Kein Ast gewählt</translation>
+    </message>
+    <message>
+        <source>Name of the chosen limb</source>
+        <translation>Name des gewählten Astes</translation>
+    </message>
+    <message>
+        <source>Click a limb, or Tab to a handle, to see its figures and to change it.</source>
+        <translation>Klicken Sie einen Ast an, oder gehen Sie mit Tab zu einem Griff, um seine Zahlen zu sehen und ihn zu ändern.</translation>
+    </message>
+    <message>
+        <source>Measure…</source>
+        <translation>Messen…</translation>
+    </message>
+    <message>
+        <source>Girth by tape, union, leaf, crop and defects of the limb; copy, mirror and split it</source>
+        <translation>Umfang, Ansatz, Laub, Früchte und Schäden des Astes; kopieren, spiegeln und teilen</translation>
+    </message>
+    <message>
+        <source>Erase limb</source>
+        <translation>Löschen</translation>
+    </message>
+</context>
+<context>
+    <name>LimbHandle</name>
+    <message>
+        <source>Arrow keys move it, Shift moves it far, plus and minus change its thickness, Insert grows a limb, Delete erases the limb</source>
+        <translation>Pfeiltasten bewegen ihn, mit Umschalt weiter, Plus und Minus ändern die Dicke, Einfg lässt einen Ast wachsen, Entf löscht den Ast</translation>
+    </message>
+</context>
+<context>
+    <name>LimbSheet</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Taped where</source>
+        <translation>Wo gemessen</translation>
+    </message>
+    <message>
+        <source>Girth there</source>
+        <translation>Umfang dort</translation>
+    </message>
+    <message>
+        <source>or through it</source>
+        <translation>oder quer hindurch</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Its union</source>
+        <translation>Sein Ansatz</translation>
+    </message>
+    <message>
+        <source>Ripe crop on it</source>
+        <translation>Reife Früchte daran</translation>
+    </message>
+    <message>
+        <source>Leafy</source>
+        <translation>Belaubt</translation>
+    </message>
+    <message>
+        <source>Leaves from, along it</source>
+        <translation>Laub ab hier, entlang des Astes</translation>
+    </message>
+    <message>
+        <source>Leaf around it</source>
+        <translation>Laub um ihn herum</translation>
+    </message>
+    <message>
+        <source>Hanging shoots</source>
+        <translation>Hängende Triebe</translation>
+    </message>
+    <message>
+        <source>Foliage</source>
+        <translation>Belaubung</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was ihm fehlt</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Schaden</translation>
+    </message>
+    <message>
+        <source>How far along it</source>
+        <translation>Wie weit am Ast entlang</translation>
+    </message>
+    <message>
+        <source>Sound wood around it</source>
+        <translation>Gesundes Holz ringsum</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation>Vermerken</translation>
+    </message>
+    <message>
+        <source>Copy it, a quarter turn on</source>
+        <translation>Kopieren, eine Vierteldrehung weiter</translation>
+    </message>
+    <message>
+        <source>Mirror it</source>
+        <translation>Spiegeln</translation>
+    </message>
+    <message>
+        <source>Split it in two</source>
+        <translation>In zwei teilen</translation>
+    </message>
+</context>
+<context>
+    <name>LoadLegend</name>
+    <message>
+        <source>Strength asked of a limb</source>
+        <translation>Beanspruchung des Astes</translation>
+    </message>
+</context>
+<context>
+    <name>LoadScale</name>
+    <message>
+        <source>light</source>
+        <translation>gering</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>heavy</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>near its strength</source>
+        <translation>nahe der Festigkeit</translation>
+    </message>
+    <message>
+        <source>past its strength</source>
+        <translation>über der Festigkeit</translation>
+    </message>
+</context>
+<context>
+    <name>NewGardenSheet</name>
+    <message>
+        <source>A new garden</source>
+        <translation>Ein neuer Garten</translation>
+    </message>
+    <message>
+        <source>Start the garden</source>
+        <translation>Garten anlegen</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Nearest city, for sun and clock</source>
+        <translation>Nächste Stadt, für Sonne und Uhr</translation>
+    </message>
+    <message>
+        <source>Type a city or a country</source>
+        <translation>Stadt oder Land eingeben</translation>
+    </message>
+    <message>
+        <source>Or latitude, degrees north</source>
+        <translation>Oder Breite, Grad Nord</translation>
+    </message>
+    <message>
+        <source>47.4, or 33.9 S</source>
+        <translation>47.4 oder 33.9 S</translation>
+    </message>
+    <message>
+        <source>Longitude, degrees east</source>
+        <translation>Länge, Grad Ost</translation>
+    </message>
+    <message>
+        <source>8.5, or 77.0 W</source>
+        <translation>8.5 oder 77.0 W</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Not known: sea level</source>
+        <translation>Nicht bekannt: Meereshöhe</translation>
+    </message>
+    <message>
+        <source>What the wind crosses before it reaches the garden</source>
+        <translation>Worüber der Wind kommt, bevor er den Garten erreicht</translation>
+    </message>
+    <message>
+        <source>Gusts that your trees should bear</source>
+        <translation>Böen, die Ihre Bäume aushalten sollen</translation>
+    </message>
+    <message>
+        <source>As typed beside</source>
+        <translation>Wie daneben eingegeben</translation>
+    </message>
+    <message>
+        <source>Or typed</source>
+        <translation>Oder eingegeben</translation>
+    </message>
+</context>
+<context>
+    <name>PaperSheet</name>
+    <message>
+        <source>Save the pages</source>
+        <translation>Seiten speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>Work sheet</source>
+        <translation>Arbeitsblatt</translation>
+    </message>
+    <message>
+        <source>For an arborist</source>
+        <translation>Für den Baumpfleger</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Some of this is an arborist's work: “For an arborist” is one page to hand over.</source>
+        <translation>Ein Teil davon ist Arbeit für den Baumpfleger: „Für den Baumpfleger“ ist eine Seite zum Mitgeben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages: %1</source>
+        <translation><numerusform>%n Seite: %1</numerusform><numerusform>%n Seiten: %1</numerusform></translation>
+    </message>
+    <message>
+        <source>Working it out…</source>
+        <translation>Wird ausgearbeitet…</translation>
+    </message>
+    <message>
+        <source>There is no tree to write about yet.</source>
+        <translation>Es gibt noch keinen Baum, über den etwas zu schreiben wäre.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoFiles</name>
+    <message>
+        <source>%1 was not written: there is another file of that name.</source>
+        <translation>%1 wurde nicht geschrieben: es gibt schon eine andere Datei dieses Namens.</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2.</source>
+        <translation>%1 wurde nicht geschrieben: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanHandle</name>
+    <message>
+        <source>Arrow keys move it, Shift moves it far, Delete takes it off the plan</source>
+        <translation>Pfeiltasten bewegen es, mit Umschalt weiter, Entf nimmt es vom Plan</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>%1 Plus and minus zoom, arrow keys move the view, 0 shows all.</source>
+        <translation>%1 Plus und Minus zoomen, Pfeiltasten bewegen die Ansicht, 0 zeigt alles.</translation>
+    </message>
+    <message>
+        <source>Done with the plan</source>
+        <translation>Plan ist fertig</translation>
+    </message>
+    <message>
+        <source>Draw on the plan</source>
+        <translation>Auf dem Plan zeichnen</translation>
+    </message>
+    <message>
+        <source>Shadow of the hour</source>
+        <translation>Schatten der Stunde</translation>
+    </message>
+    <message>
+        <source>Map of the sun</source>
+        <translation>Sonnenkarte</translation>
+    </message>
+    <message>
+        <source>Shows the shadows at the chosen day and hour</source>
+        <translation>Zeigt die Schatten am gewählten Tag zur gewählten Stunde</translation>
+    </message>
+    <message>
+        <source>Shows the hours of direct sun on the ground, mean of the growing season</source>
+        <translation>Zeigt die Stunden direkter Sonne am Boden, im Mittel der Wachstumszeit</translation>
+    </message>
+    <message>
+        <source>Larger plan</source>
+        <translation>Plan größer</translation>
+    </message>
+    <message>
+        <source>Smaller plan</source>
+        <translation>Plan kleiner</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Show the whole garden</source>
+        <translation>Den ganzen Garten zeigen</translation>
+    </message>
+    <message>
+        <source>Where you stand for the side view: %1</source>
+        <translation>Wo Sie für die Seitenansicht stehen: %1</translation>
+    </message>
+    <message>
+        <source>Left and right arrow keys walk round the tree</source>
+        <translation>Pfeiltasten links und rechts gehen um den Baum</translation>
+    </message>
+</context>
+<context>
+    <name>PlanTools</name>
+    <message>
+        <source>End the drawing</source>
+        <translation>Zeichnung beenden</translation>
+    </message>
+</context>
+<context>
+    <name>ProblemLine</name>
+    <message>
+        <source>I see</source>
+        <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>N</source>
+        <comment>north on the plan</comment>
+        <translation>N</translation>
+    </message>
+</context>
+<context>
+    <name>SaveQuestion</name>
+    <message>
+        <source>Save your changes to %1?</source>
+        <translation>Änderungen an %1 speichern?</translation>
+    </message>
+    <message>
+        <source>If you don't save, what you drew since the last save is lost.</source>
+        <translation>Ohne Speichern geht verloren, was Sie seit dem letzten Speichern gezeichnet haben.</translation>
+    </message>
+    <message>
+        <source>Don't save</source>
+        <translation>Nicht speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>SearchField</name>
+    <message>
+        <source>%1. Up and Down choose, Enter takes.</source>
+        <translation>%1. Auf und Ab wählen, Eingabe übernimmt.</translation>
+    </message>
+</context>
+<context>
+    <name>ShapeHandle</name>
+    <message>
+        <source>Arrow up or plus: more, arrow down or minus: less, Shift for ten times as much</source>
+        <translation>Pfeil auf oder Plus: mehr, Pfeil ab oder Minus: weniger, mit Umschalt das Zehnfache</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>SidePage</name>
+    <message>
+        <source>Draw a limb</source>
+        <translation>Zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw one stroke from the limb it grows from. With the keyboard: Insert on a handle.</source>
+        <translation>Ziehen Sie einen Strich von dem Ast aus, an dem er wächst. Mit der Tastatur: Einfg auf einem Griff.</translation>
+    </message>
+    <message>
+        <source>Try a cut</source>
+        <translation>Probeschnitt</translation>
+    </message>
+    <message>
+        <source>Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.</source>
+        <translation>Drücken Sie auf einen Ast, wo Sie ihn schneiden würden, und sehen Sie, was daraus wird. Mit der Tastatur: einen Ast wählen, dann „Probieren“ neben den Antworten.</translation>
+    </message>
+    <message>
+        <source>As it stands</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>After the cuts</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Side view</source>
+        <translation>Seitenansicht</translation>
+    </message>
+    <message>
+        <source>%1 Plus and minus zoom, arrow keys move the view, 0 shows all.</source>
+        <translation>%1 Plus und Minus zoomen, Pfeiltasten bewegen die Ansicht, 0 zeigt alles.</translation>
+    </message>
+    <message>
+        <source>Larger drawing</source>
+        <translation>Zeichnung größer</translation>
+    </message>
+    <message>
+        <source>Smaller drawing</source>
+        <translation>Zeichnung kleiner</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Show the whole tree</source>
+        <translation>Den ganzen Baum zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>SideScene</name>
+    <message>
+        <source>needs %1</source>
+        <translation>nötig %1</translation>
+    </message>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>es fehlen %1</translation>
+    </message>
+</context>
+<context>
+    <name>ThingPanel</name>
+    <message>
+        <source>What is on the plan</source>
+        <translation>Was auf dem Plan ist</translation>
+    </message>
+    <message>
+        <source>Choose what to change</source>
+        <translation>Wählen, was zu ändern ist</translation>
+    </message>
+    <message>
+        <source>Choose a thing here or click it on the plan: its name, its sizes and its place stand here then, to be typed. Drag it by its middle or a corner.</source>
+        <translation>Wählen Sie hier etwas aus, oder klicken Sie es auf dem Plan an: dann stehen hier Name, Maße und Standort zum Eintippen. Ziehen Sie es an der Mitte oder einer Ecke.</translation>
+    </message>
+    <message>
+        <source>What you draw stands here: its name, its sizes and its place, to be typed.</source>
+        <translation>Was Sie zeichnen, steht hier: Name, Maße und Standort, zum Eintippen.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Plant, common or Latin name</source>
+        <translation>Pflanze, deutscher oder lateinischer Name</translation>
+    </message>
+    <message>
+        <source>Height of the wire</source>
+        <translation>Höhe der Leitung</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Headroom wanted over it</source>
+        <translation>Gewünschte lichte Höhe darüber</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>üblich: %1</translation>
+    </message>
+    <message>
+        <source>Voltage, kV</source>
+        <translation>Spannung, kV</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Stem, east</source>
+        <translation>Stamm, östlich</translation>
+    </message>
+    <message>
+        <source>Middle, east</source>
+        <translation>Mitte, östlich</translation>
+    </message>
+    <message>
+        <source>and north</source>
+        <translation>und nördlich</translation>
+    </message>
+    <message>
+        <source>Take it off the plan</source>
+        <translation>Vom Plan nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>TickRow</name>
+    <message>
+        <source>made otherwise</source>
+        <translation>anders gemacht</translation>
+    </message>
+</context>
+<context>
+    <name>TopBar</name>
+    <message>
+        <source>New…</source>
+        <translation>Neu…</translation>
+    </message>
+    <message>
+        <source>Start a garden of your own</source>
+        <translation>Einen eigenen Garten anlegen</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Öffnen…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Sichern als…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Example gardens</source>
+        <translation>Beispielgärten</translation>
+    </message>
+    <message>
+        <source>Examples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>Diary</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <source>The diary is shown</source>
+        <translation>Das Tagebuch wird gezeigt</translation>
+    </message>
+    <message>
+        <source>The drawings are shown</source>
+        <translation>Die Zeichnungen werden gezeigt</translation>
+    </message>
+    <message>
+        <source>About it…</source>
+        <translation>Daten…</translation>
+    </message>
+    <message>
+        <source>Name, vigour, protection, signs seen, and taking the tree away</source>
+        <translation>Name, Wuchskraft, Schutz, gesehene Zeichen, und den Baum herausnehmen</translation>
+    </message>
+    <message>
+        <source>Add a tree…</source>
+        <translation>Neuer Baum…</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wieder</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Light colours</source>
+        <translation>Helle Farben</translation>
+    </message>
+    <message>
+        <source>Dark colours</source>
+        <translation>Dunkle Farben</translation>
+    </message>
+</context>
+<context>
+    <name>TreeSheet</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Wie Sie ihn nennen</translation>
+    </message>
+    <message>
+        <source>Planted in</source>
+        <translation>Gepflanzt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>How it fares</source>
+        <translation>Wie es ihm geht</translation>
+    </message>
+    <message>
+        <source>Protected?</source>
+        <translation>Geschützt?</translation>
+    </message>
+    <message>
+        <source>What you see from the ground</source>
+        <translation>Was Sie vom Boden aus sehen</translation>
+    </message>
+    <message>
+        <source>Take this tree out of the garden</source>
+        <translation>Diesen Baum aus dem Garten nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>TrialCard</name>
+    <message>
+        <source>What if I cut here?</source>
+        <translation>Was, wenn ich hier schneide?</translation>
+    </message>
+    <message>
+        <source>Press “Try a cut”, then a limb where you would saw. Nothing is changed by it.</source>
+        <translation>Drücken Sie „Probeschnitt“, dann einen Ast, wo Sie sägen würden. Geändert wird dadurch nichts.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and instruction of a cut</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Put back: %1</source>
+        <translation>Zurücksetzen: %1</translation>
+    </message>
+    <message>
+        <source>Try without %1</source>
+        <translation>Probieren: ohne %1</translation>
+    </message>
+    <message>
+        <source>Start from the suggested cuts</source>
+        <translation>Mit den vorgeschlagenen Schnitten beginnen</translation>
+    </message>
+    <message>
+        <source>Put all back</source>
+        <translation>Alle zurücksetzen</translation>
+    </message>
+</context>
+<context>
+    <name>VisitRow</name>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+</context>
+<context>
+    <name>VisitSheet</name>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Who did it</source>
+        <translation>Wer es war</translation>
+    </message>
+    <message>
+        <source>Which of the planned cuts were made?</source>
+        <translation>Welche der geplanten Schnitte wurden gemacht?</translation>
+    </message>
+    <message>
+        <source>All of them</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Other cuts, or those of an earlier visit</source>
+        <translation>Andere Schnitte, oder die eines früheren Besuchs</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove: %1</source>
+        <translation>Entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Kind of cut</source>
+        <translation>Art des Schnitts</translation>
+    </message>
+    <message>
+        <source>Limb; one that is gone can be written in</source>
+        <translation>Ast; einer, den es nicht mehr gibt, kann eingetippt werden</translation>
+    </message>
+    <message>
+        <source>Thinned by</source>
+        <translation>Ausgelichtet um</translation>
+    </message>
+    <message>
+        <source>Lifted to</source>
+        <translation>Angehoben auf</translation>
+    </message>
+    <message>
+        <source>Shortened to</source>
+        <translation>Gekürzt auf</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzu</translation>
+    </message>
+    <message>
+        <source>Add this cut</source>
+        <translation>Diesen Schnitt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Make these cuts on the sketch too</source>
+        <translation>Diese Schnitte auch an der Skizze machen</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Headroom over %1 (%2)</source>
+        <translation>Lichte Höhe über %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Headroom over %1 before</source>
+        <translation>Lichte Höhe über %1 vorher</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Headroom over %1 after</source>
+        <translation>Lichte Höhe über %1 nachher</translation>
+    </message>
+    <message>
+        <source>Share of the leaf that went</source>
+        <translation>Anteil des Laubs, der ging</translation>
+    </message>
+    <message>
+        <source>Come again on</source>
+        <translation>Nächster Besuch am</translation>
+    </message>
+    <message>
+        <source>Warmth in the shade</source>
+        <translation>Wärme im Schatten</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Gusts</source>
+        <translation>Böen</translation>
+    </message>
+    <message>
+        <source>In your words</source>
+        <translation>In Ihren Worten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Write it in the diary</source>
+        <translation>Ins Tagebuch schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>WalkRound</name>
+    <message>
+        <source>Walk round the tree</source>
+        <translation>Um den Baum gehen</translation>
+    </message>
+</context>
+<context>
+    <name>WhoCard</name>
+    <message>
+        <source>Me, or a professional?</source>
+        <translation>Ich, oder ein Fachmann?</translation>
+    </message>
+</context>
+<context>
+    <name>WindWords</name>
+    <message>
+        <source>calm</source>
+        <translation>Windstille</translation>
+    </message>
+    <message>
+        <source>light air</source>
+        <translation>leiser Zug</translation>
+    </message>
+    <message>
+        <source>light breeze</source>
+        <translation>leichte Brise</translation>
+    </message>
+    <message>
+        <source>gentle breeze</source>
+        <translation>schwache Brise</translation>
+    </message>
+    <message>
+        <source>moderate breeze</source>
+        <translation>mäßige Brise</translation>
+    </message>
+    <message>
+        <source>fresh breeze</source>
+        <translation>frische Brise</translation>
+    </message>
+    <message>
+        <source>strong breeze</source>
+        <translation>starker Wind</translation>
+    </message>
+    <message>
+        <source>near gale</source>
+        <translation>steifer Wind</translation>
+    </message>
+    <message>
+        <source>gale</source>
+        <translation>stürmischer Wind</translation>
+    </message>
+    <message>
+        <source>severe gale</source>
+        <translation>Sturm</translation>
+    </message>
+    <message>
+        <source>storm</source>
+        <translation>schwerer Sturm</translation>
+    </message>
+    <message>
+        <source>violent storm</source>
+        <translation>orkanartiger Sturm</translation>
+    </message>
+    <message>
+        <source>hurricane force</source>
+        <translation>Orkan</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>en</source>
+        <comment>the language that you translate into, as BCP 47 names it</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a tree, and what it is due for</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2).</source>
+        <comment>when (overdue)</comment>
+        <translation>%1 (%2).</translation>
+    </message>
+    <message>
+        <source>Trees of the garden</source>
+        <translation>Bäume des Gartens</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2.</source>
+        <translation>%1 wurde nicht geschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>%1 reminders were written to %2. Importing a newer one later moves them, and adds none twice.</source>
+        <translation>%1 Erinnerungen wurden nach %2 geschrieben. Eine neuere später einzulesen verschiebt sie und verdoppelt keine.</translation>
+    </message>
+    <message>
+        <source>it was changed by another program meanwhile; try again</source>
+        <translation>ein anderes Programm hat sie inzwischen geändert; versuchen Sie es noch einmal</translation>
+    </message>
+    <message>
+        <source>a visit on %1</source>
+        <comment>a step of history</comment>
+        <translation>ein Besuch am %1</translation>
+    </message>
+    <message>
+        <source>Written to the diary of %1: %2.</source>
+        <translation>Ins Tagebuch von %1 geschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Due in the garden on %1</source>
+        <translation>Fällig im Garten am %1</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation>Nichts ist fällig.</translation>
+    </message>
+    <message>
+        <source>No planting is drawn in this garden.</source>
+        <translation>In diesem Garten ist keine Pflanzung gezeichnet.</translation>
+    </message>
+    <message>
+        <source>cavity</source>
+        <translation>Höhlung</translation>
+    </message>
+    <message>
+        <source>open cavity</source>
+        <translation>offene Höhlung</translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation>Riss</translation>
+    </message>
+    <message>
+        <source>dead from here to the tip</source>
+        <translation>von hier bis zur Spitze tot</translation>
+    </message>
+    <message>
+        <source>%1 at %2 from its union</source>
+        <translation>%1 %2 vom Ansatz</translation>
+    </message>
+    <message>
+        <source>, %1 of sound wood left</source>
+        <translation>, %1 gesundes Holz verbleiben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: bark pressed into its union.</source>
+        <translation>%1: eingeschlossene Rinde am Ansatz.</translation>
+    </message>
+    <message>
+        <source>%1: two stems of much the same size at its union.</source>
+        <translation>%1: zwei fast gleich starke Stämmlinge am Ansatz.</translation>
+    </message>
+    <message>
+        <source>No sign or defect was noted from the ground; nobody has climbed or probed it.</source>
+        <translation>Vom Boden aus wurde kein Zeichen und kein Schaden notiert; niemand ist hinaufgestiegen oder hat das Holz untersucht.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 from the stem</source>
+        <translation>%1 %2, %3 vom Stamm</translation>
+    </message>
+    <message>
+        <source>overhead wire</source>
+        <translation>Freileitung</translation>
+    </message>
+    <message>
+        <source>structure</source>
+        <translation>Bauwerk</translation>
+    </message>
+    <message>
+        <source>ground in use</source>
+        <translation>genutzter Boden</translation>
+    </message>
+    <message>
+        <source>planting</source>
+        <translation>Pflanzung</translation>
+    </message>
+    <message>
+        <source>nothing drawn within %1</source>
+        <translation>nichts gezeichnet im Umkreis von %1</translation>
+    </message>
+    <message>
+        <source>, looking %1</source>
+        <translation>, Blick nach %1</translation>
+    </message>
+    <message>
+        <source>A look at the tree, and advice.</source>
+        <translation>Ein Blick auf den Baum, und Rat.</translation>
+    </message>
+    <message>
+        <source>%1) %2 of %3, wound %4, %5</source>
+        <translation>%1) %2 von %3, Wunde %4, %5</translation>
+    </message>
+    <message>
+        <source>shoots only</source>
+        <translation>nur Triebe</translation>
+    </message>
+    <message>
+        <source>A sketch suggests, for %1 of the leaf: %2. It is a question to the arborist, not an order.</source>
+        <translation>Eine Skizze schlägt vor, für %1 des Laubs: %2. Das ist eine Frage an den Baumpfleger, kein Auftrag.</translation>
+    </message>
+    <message>
+        <source>Legal protection: not known; the local authority has to be asked.</source>
+        <translation>Gesetzlicher Schutz: nicht bekannt; die örtliche Behörde ist zu fragen.</translation>
+    </message>
+    <message>
+        <source>Legal protection: none known to the owner.</source>
+        <translation>Gesetzlicher Schutz: dem Eigentümer nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Legal protection: the tree is protected; consent comes first.</source>
+        <translation>Gesetzlicher Schutz: der Baum ist geschützt; zuerst kommt die Genehmigung.</translation>
+    </message>
+    <message>
+        <source>Certified or licensed as the law here asks: the number, to look up with the body that gave it.</source>
+        <translation>Geprüft oder zugelassen, wie es das Gesetz hier verlangt: die Nummer, zum Nachfragen bei der Stelle, die sie vergab.</translation>
+    </message>
+    <message>
+        <source>Insured: certificates of liability and of cover for the workers, valid on the day; ring the insurer.</source>
+        <translation>Versichert: Nachweise der Haftpflicht und der Unfallversicherung der Arbeitenden, am Tag gültig; rufen Sie den Versicherer an.</translation>
+    </message>
+    <message>
+        <source>Works to the standard in force here for pruning and for safe work (ANSI A300 and Z133, BS 3998, EN or the local one). No topping, no lion's tails, no climbing spikes on a tree that stays.</source>
+        <translation>Arbeitet nach dem hier geltenden Regelwerk für Schnitt und Arbeitssicherheit (ANSI A300 und Z133, BS 3998, EN oder das örtliche). Keine Kappung, kein Leerschneiden des Kroneninneren, keine Steigeisen an einem Baum, der stehen bleibt.</translation>
+    </message>
+    <message>
+        <source>A written offer from a visit: what is cut, where, how much of the leaf, who carries it away, what it costs, when. Two or three offers.</source>
+        <translation>Ein schriftliches Angebot nach Besichtigung: was geschnitten wird, wo, wie viel Laub, wer es abfährt, was es kostet, wann. Zwei oder drei Angebote.</translation>
+    </message>
+    <message>
+        <source>Who rings the line's operator, asks the authority for permits, looks for nests and bats, and keeps the path shut.</source>
+        <translation>Wer den Netzbetreiber anruft, die Behörde um Genehmigung fragt, nach Nestern und Fledermäusen sucht und den Weg sperrt.</translation>
+    </message>
+    <message>
+        <source>References of like work. Be slow with who knocks at the door or wants the money first.</source>
+        <translation>Referenzen ähnlicher Arbeiten. Vorsicht, wenn jemand an der Tür klingelt oder das Geld vorher will.</translation>
+    </message>
+    <message>
+        <source>For an arborist: %1</source>
+        <translation>Für den Baumpfleger: %1</translation>
+    </message>
+    <message>
+        <source>Crown reaches %1 from the stem, about %2 above ground.</source>
+        <translation>Die Krone reicht %1 vom Stamm, etwa %2 über dem Boden.</translation>
+    </message>
+    <message>
+        <source>What is wanted, and why</source>
+        <translation>Was gewünscht ist, und warum</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was gesehen wurde</translation>
+    </message>
+    <message>
+        <source>Photos: %1.</source>
+        <translation>Fotos: %1.</translation>
+    </message>
+    <message>
+        <source>Below and around</source>
+        <translation>Darunter und ringsum</translation>
+    </message>
+    <message>
+        <source>Access (width of the gate, slope, parking, soft ground): ______________________________________________</source>
+        <translation>Zugang (Breite des Tors, Gefälle, Parken, weicher Boden): ______________________________________________</translation>
+    </message>
+    <message>
+        <source>What to ask</source>
+        <translation>Was zu fragen ist</translation>
+    </message>
+    <message>
+        <source>All figures are estimates from a sketch, not an inspection. Local rules and the judgement of who stands under the tree come before anything said here.</source>
+        <translation>Alle Zahlen sind Schätzungen aus einer Skizze, keine Baumkontrolle. Die örtlichen Vorschriften und das Urteil dessen, der unter dem Baum steht, gehen allem hier Gesagten vor.</translation>
+    </message>
+    <message>
+        <source>%1 (from %2)</source>
+        <translation>%1 (ab %2)</translation>
+    </message>
+    <message>
+        <source>Limbs, lightest tint first: %1 of their expected strength in the gust.</source>
+        <translation>Äste, hellste Farbe zuerst: %1 der erwarteten Festigkeit in der Bö.</translation>
+    </message>
+    <message>
+        <source>The tree as it stands, looking %1.</source>
+        <translation>Der Baum, wie er steht, Blick nach %1.</translation>
+    </message>
+    <message>
+        <source>The tree as it stands, looking %1. Numbers: the cuts, in working order.</source>
+        <translation>Der Baum, wie er steht, Blick nach %1. Zahlen: die Schnitte in Arbeitsfolge.</translation>
+    </message>
+    <message>
+        <source>After the cuts; what has gone is dashed.</source>
+        <translation>Nach den Schnitten; was wegging, ist gestrichelt.</translation>
+    </message>
+    <message>
+        <source>From above, north up; dashed: where the side view is seen from.</source>
+        <translation>Von oben, Norden oben; gestrichelt: von wo die Seitenansicht gesehen ist.</translation>
+    </message>
+    <message>
+        <source>The garden from above, north up.</source>
+        <translation>Der Garten von oben, Norden oben.</translation>
+    </message>
+    <message>
+        <source>%1: hours of direct sun a day, month by month</source>
+        <translation>%1: Stunden direkter Sonne am Tag, Monat für Monat</translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Schnitte</translation>
+    </message>
+    <message>
+        <source>Leaf taken</source>
+        <translation>Entnommenes Laub</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>As it stands on %1, for gusts of %2.</source>
+        <translation>Wie er am %1 steht, für Böen von %2.</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>after the cuts</source>
+        <translation>nach den Schnitten</translation>
+    </message>
+    <message>
+        <source>needed: %1</source>
+        <translation>nötig: %1</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>young</source>
+        <translation>jung</translation>
+    </message>
+    <message>
+        <source>mature</source>
+        <translation>ausgewachsen</translation>
+    </message>
+    <message>
+        <source>old</source>
+        <translation>alt</translation>
+    </message>
+    <message>
+        <source>under stress</source>
+        <translation>unter Stress</translation>
+    </message>
+    <message>
+        <source>%1, %2 tall, stem %3 thick at breast height, %4</source>
+        <translation>%1, %2 hoch, Stamm %3 dick in Brusthöhe, %4</translation>
+    </message>
+    <message>
+        <source>, planted %1</source>
+        <translation>, gepflanzt %1</translation>
+    </message>
+    <message>
+        <source>Before you trust or touch anything</source>
+        <translation>Bevor Sie vertrauen oder etwas anfassen</translation>
+    </message>
+    <message>
+        <source>Shoots, about %1, %2</source>
+        <translation>Triebe, etwa %1, %2</translation>
+    </message>
+    <message>
+        <source>%1) %2, about %3; %4 thick, %5 up, %6</source>
+        <translation>%1) %2, etwa %3; %4 dick, %5 hoch, %6</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>%1, short by %2</source>
+        <translation>%1, es fehlen %2</translation>
+    </message>
+    <message>
+        <source>none to count on</source>
+        <translation>keine, auf die zu zählen ist</translation>
+    </message>
+    <message>
+        <source>any gust</source>
+        <translation>jede Bö</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>Feels like, in the shade (heat and humidity)</source>
+        <translation>Gefühlt, im Schatten (Hitze und Feuchte)</translation>
+    </message>
+    <message>
+        <source>Feels like, in full sun</source>
+        <translation>Gefühlt, in voller Sonne</translation>
+    </message>
+    <message>
+        <source>Air, for the tree</source>
+        <translation>Luft, für den Baum</translation>
+    </message>
+    <message>
+        <source>Gusts while at work</source>
+        <translation>Böen während der Arbeit</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation>Frost</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>It comes down as</source>
+        <translation>Es fällt an als</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Über</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Nötig</translation>
+    </message>
+    <message>
+        <source>At its heaviest</source>
+        <translation>Am schwersten</translation>
+    </message>
+    <message>
+        <source>After the cuts</source>
+        <translation>Nach den Schnitten</translation>
+    </message>
+    <message>
+        <source>Then at its heaviest</source>
+        <translation>Dann am schwersten</translation>
+    </message>
+    <message>
+        <source>Limb</source>
+        <translation>Ast</translation>
+    </message>
+    <message>
+        <source>Load now</source>
+        <translation>Last jetzt</translation>
+    </message>
+    <message>
+        <source>One in ten breaks in</source>
+        <translation>Einer von zehn bricht bei</translation>
+    </message>
+    <message>
+        <source>Half break in</source>
+        <translation>Die Hälfte bricht bei</translation>
+    </message>
+    <message>
+        <source>Nine in ten break in</source>
+        <translation>Neun von zehn brechen bei</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Pflanzung</translation>
+    </message>
+    <message>
+        <source>Sun a day now</source>
+        <translation>Sonne am Tag jetzt</translation>
+    </message>
+    <message>
+        <source>Is that enough?</source>
+        <translation>Reicht das?</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>avoid</source>
+        <translation>meiden</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>On the day</source>
+        <translation>Am Tag</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Not today</source>
+        <translation>Heute nicht</translation>
+    </message>
+    <message>
+        <source>Read off</source>
+        <translation>Abgelesen</translation>
+    </message>
+    <message>
+        <source>%1 and less</source>
+        <translation>%1 und weniger</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>Strength of green wood</source>
+        <translation>Festigkeit des grünen Holzes</translation>
+    </message>
+    <message>
+        <source>Weight of green limbs</source>
+        <translation>Gewicht grüner Äste</translation>
+    </message>
+    <message>
+        <source>How much leaf the crown bears</source>
+        <translation>Wie viel Laub die Krone trägt</translation>
+    </message>
+    <message>
+        <source>Good and bad months</source>
+        <translation>Gute und schlechte Monate</translation>
+    </message>
+    <message>
+        <source>How fast shoots grow</source>
+        <translation>Wie schnell Triebe wachsen</translation>
+    </message>
+    <message>
+        <source>Loads, headroom, light, regrowth and drop zones: the method notes of Underbough (docs/methods), each formula with its source.</source>
+        <translation>Lasten, lichte Höhe, Licht, Nachwuchs und Fallbereiche: die Methodenseiten von Underbough (docs/methods), jede Formel mit ihrer Quelle.</translation>
+    </message>
+    <message>
+        <source>%1: the work</source>
+        <translation>%1: die Arbeit</translation>
+    </message>
+    <message>
+        <source>What stands in the way:</source>
+        <translation>Was im Weg steht:</translation>
+    </message>
+    <message>
+        <source>The cuts, in working order</source>
+        <translation>Die Schnitte, in Arbeitsfolge</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>Months for cutting %1 here:</source>
+        <translation>Monate, um hier %1 zu schneiden:</translation>
+    </message>
+    <message>
+        <source>Who does it, and why</source>
+        <translation>Wer es macht, und warum</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Headroom, dry and as it hangs at its heaviest, wet and in fruit:</source>
+        <translation>Lichte Höhe, trocken und am schwersten, nass und mit Früchten:</translation>
+    </message>
+    <message>
+        <source>Load in a gust of %1, as a share of the expected strength: at 100 % half of such limbs would be expected to fail, and some fail well before.</source>
+        <translation>Last in einer Bö von %1, als Anteil der erwarteten Festigkeit: bei 100 % wäre zu erwarten, dass die Hälfte solcher Äste versagt, und manche versagen deutlich früher.</translation>
+    </message>
+    <message>
+        <source>How long it holds</source>
+        <translation>Wie lange es hält</translation>
+    </message>
+    <message>
+        <source>The year of light</source>
+        <translation>Das Lichtjahr</translation>
+    </message>
+    <message>
+        <source>Where the figures come from</source>
+        <translation>Woher die Zahlen kommen</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>The cuts below take it off.</source>
+        <translation>Die Schnitte unten nehmen ihn ab.</translation>
+    </message>
+    <message>
+        <source>After the cuts: %1.</source>
+        <translation>Nach den Schnitten: %1.</translation>
+    </message>
+    <message>
+        <source>The other limbs are asked for less.</source>
+        <translation>Den anderen Ästen wird weniger abverlangt.</translation>
+    </message>
+    <message>
+        <source>Load in the gust</source>
+        <translation>Last in der Bö</translation>
+    </message>
+    <message>
+        <source>The tree weighs about %1 above ground, green. A gust of %2 reaches %3 at its top and bends it with %4 at the ground.</source>
+        <translation>Der Baum wiegt über dem Boden etwa %1, grün. Eine Bö von %2 erreicht an seiner Spitze %3 und biegt ihn am Boden mit %4.</translation>
+    </message>
+    <message>
+        <source>%1 of it is rain on leaf and twigs.</source>
+        <translation>%1 davon sind Regen auf Laub und Zweigen.</translation>
+    </message>
+    <message>
+        <source>%1 of it is ice. Wind takes a firmer hold of ice than reckoned here, so its gusts are worse than told.</source>
+        <translation>%1 davon sind Eis. Wind packt Eis fester als hier gerechnet, seine Böen sind also schlimmer als angegeben.</translation>
+    </message>
+    <message>
+        <source>100 % is where half of such limbs would be expected to fail: some fail well before. Gusts are three-second gusts as forecasts give them; a force is that of the steady wind that brings such gusts.</source>
+        <translation>Bei 100 % wäre zu erwarten, dass die Hälfte solcher Äste versagt: manche versagen deutlich früher. Böen sind Drei-Sekunden-Böen, wie Vorhersagen sie angeben; eine Stärke meint den stetigen Wind, der solche Böen bringt.</translation>
+    </message>
+    <message>
+        <source>How far limbs sag</source>
+        <translation>Wie weit Äste sich senken</translation>
+    </message>
+    <message>
+        <source>As drawn, some wood bends past all reckoning when the tree is %1: tape its thickness, and look at its load above.</source>
+        <translation>So wie gezeichnet biegt sich manches Holz über jede Rechnung hinaus, wenn der Baum %1 ist: messen Sie seine Dicke nach, und sehen Sie sich seine Last oben an.</translation>
+    </message>
+    <message>
+        <source>Hardly at all, even when the tree is %1.</source>
+        <translation>Kaum, selbst wenn der Baum %1 ist.</translation>
+    </message>
+    <message>
+        <source>When the tree is %1, against how it was drawn. Within a factor of two: it hangs on diameters, leaf and stiffness.</source>
+        <translation>Wenn der Baum %1 ist, gegenüber der Zeichnung. Auf den Faktor zwei genau: es hängt an Durchmessern, Laub und Steifigkeit.</translation>
+    </message>
+    <message>
+        <source>Sun on the plantings, %1</source>
+        <translation>Sonne auf den Pflanzungen, %1</translation>
+    </message>
+    <message>
+        <source>%1, assessed for %2 and gusts of %3: three-second gusts 10 m above open ground, as forecasts give them.</source>
+        <translation>%1, beurteilt für den %2 und Böen von %3: Drei-Sekunden-Böen 10 m über freiem Gelände, wie Vorhersagen sie angeben.</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>No visit has been written yet.</source>
+        <translation>Noch ist kein Besuch eingetragen.</translation>
+    </message>
+    <message>
+        <source>Leaf by season, from leaf fall to leaf fall</source>
+        <translation>Laub je Saison, von Laubfall zu Laubfall</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a season, and what was taken in it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Counted over the last twelve months, as plans are, %1 may go now.</source>
+        <translation>Über die letzten zwölf Monate gezählt, wie bei den Plänen, dürfen jetzt %1 weg.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3.</source>
+        <comment>when (overdue): what</comment>
+        <translation>%1 (%2): %3.</translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation>Als Nächstes fällig</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wachstum</translation>
+    </message>
+    <message>
+        <source>Wounds</source>
+        <translation>Wunden</translation>
+    </message>
+    <message>
+        <source>Closing is reckoned from how much wood the species puts on; wounds differ. A wound that is closed can still hide decay.</source>
+        <translation>Das Schließen ist danach gerechnet, wie viel Holz die Baumart zulegt; Wunden sind verschieden. Auch unter einer geschlossenen Wunde kann noch Fäule stecken.</translation>
+    </message>
+    <message>
+        <source>The gust that breaks it</source>
+        <translation>Die Bö, die ihn bricht</translation>
+    </message>
+    <message>
+        <source>%1 of %2: why the figures are what they are</source>
+        <translation>%1 von %2: warum die Zahlen so sind</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1, a gust of %2 (%3) and air of %4, at the place and in the wind that ask most of it. In brackets: the formula's number in docs/methods/load.md, and the source.</source>
+        <translation>Gerechnet für %1, eine Bö von %2 (%3) und Luft von %4, an der Stelle und in dem Wind, die ihm am meisten abverlangen. In Klammern: die Nummer der Formel in docs/methods/load.md, und die Quelle.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>full sun, enough</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>sun, h</source>
+        <translation>Sonne, h</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>mol</source>
+        <translation>mol</translation>
+    </message>
+    <message>
+        <source>No tree and no wall takes light worth telling.</source>
+        <translation>Kein Baum und keine Wand nimmt nennenswert Licht.</translation>
+    </message>
+    <message>
+        <source>Who takes it, mean day of %1:</source>
+        <translation>Wer es nimmt, mittlerer Tag (%1):</translation>
+    </message>
+    <message>
+        <source>Walls, fences and other plantings take %1 of sun.</source>
+        <translation>Wände, Zäune und andere Pflanzungen nehmen %1 Sonne.</translation>
+    </message>
+    <message>
+        <source>What a cut alone would give back, the cheapest hour of sun first:</source>
+        <translation>Was ein Schnitt allein zurückgäbe, die billigste Sonnenstunde zuerst:</translation>
+    </message>
+    <message>
+        <source>Cuts that cost more leaf for an hour of sun are left out here; --json has them all.</source>
+        <translation>Schnitte, die für eine Sonnenstunde mehr Laub kosten, fehlen hier; --json hat sie alle.</translation>
+    </message>
+    <message>
+        <source>Light on the plantings, %1</source>
+        <translation>Licht auf den Pflanzungen, %1</translation>
+    </message>
+    <message>
+        <source>Each cut is told by itself, for the mean day of %1. How much may go at once, where and by whom is what "suggest" answers.</source>
+        <translation>Jeder Schnitt steht für sich, für den mittleren Tag (%1). Wie viel auf einmal gehen darf, wo und durch wen, beantwortet „suggest“.</translation>
+    </message>
+    <message>
+        <source>Over several visits</source>
+        <translation>Über mehrere Besuche</translation>
+    </message>
+    <message>
+        <source>What more and less of the leaf buys</source>
+        <translation>Was mehr und weniger Laub bringt</translation>
+    </message>
+    <message>
+        <source>Each by itself, with the cuts that are best for it; what one set of cuts does for all of them is under “What to cut”.</source>
+        <translation>Jedes für sich, mit den Schnitten, die dafür am besten sind; was eine Reihe von Schnitten für alle leistet, steht unter „Was zu schneiden ist“.</translation>
+    </message>
+    <message>
+        <source>Afterwards:</source>
+        <translation>Danach:</translation>
+    </message>
+    <message>
+        <source>What you want of it</source>
+        <translation>Was Sie von ihm wollen</translation>
+    </message>
+    <message>
+        <source>Who does it</source>
+        <translation>Wer es macht</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 tall, stem %4 thick at breast height</source>
+        <translation>%1: %2, %3 hoch, Stamm %4 dick in Brusthöhe</translation>
+    </message>
+    <message>
+        <source>Headroom</source>
+        <translation>Lichte Höhe</translation>
+    </message>
+    <message>
+        <source>No strip of ground is drawn, so there is nothing to measure over.</source>
+        <translation>Keine Fläche ist gezeichnet, also gibt es nichts, worüber zu messen wäre.</translation>
+    </message>
+    <message>
+        <source>What to cut</source>
+        <translation>Was zu schneiden ist</translation>
+    </message>
+    <message>
+        <source>Cut higher, and it holds longer:</source>
+        <translation>Höher geschnitten hält es länger:</translation>
+    </message>
+    <message>
+        <source>Path, drive or seat</source>
+        <translation>Weg, Zufahrt oder Sitzplatz</translation>
+    </message>
+    <message>
+        <source>Hedge</source>
+        <translation>Hecke</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Beet</translation>
+    </message>
+    <message>
+        <source>Lawn</source>
+        <translation>Rasen</translation>
+    </message>
+    <message>
+        <source>Shrubs</source>
+        <translation>Sträucher</translation>
+    </message>
+    <message>
+        <source>Building, fence or pond</source>
+        <translation>Gebäude, Zaun oder Teich</translation>
+    </message>
+    <message>
+        <source>Electric line</source>
+        <translation>Stromleitung</translation>
+    </message>
+    <message>
+        <source>path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>hedge</source>
+        <translation>Hecke</translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation>Beet</translation>
+    </message>
+    <message>
+        <source>lawn</source>
+        <translation>Rasen</translation>
+    </message>
+    <message>
+        <source>shrubs</source>
+        <translation>Sträucher</translation>
+    </message>
+    <message>
+        <source>building</source>
+        <translation>Gebäude</translation>
+    </message>
+    <message>
+        <source>electric line</source>
+        <translation>Stromleitung</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Walk-behind mower</source>
+        <translation>Schiebemäher</translation>
+    </message>
+    <message>
+        <source>Ride-on mower</source>
+        <translation>Aufsitzmäher</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation>Zufahrt</translation>
+    </message>
+    <message>
+        <source>Seat</source>
+        <translation>Sitzplatz</translation>
+    </message>
+    <message>
+        <source>Play area</source>
+        <translation>Spielplatz</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Straße</translation>
+    </message>
+    <message>
+        <source>Other ground in use</source>
+        <translation>Anderer genutzter Boden</translation>
+    </message>
+    <message>
+        <source>Building</source>
+        <translation>Gebäude</translation>
+    </message>
+    <message>
+        <source>Fence or wall</source>
+        <translation>Zaun oder Mauer</translation>
+    </message>
+    <message>
+        <source>Glasshouse</source>
+        <translation>Gewächshaus</translation>
+    </message>
+    <message>
+        <source>Pond</source>
+        <translation>Teich</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>how strong its wood and its union are</source>
+        <translation>wie fest sein Holz und sein Ansatz sind</translation>
+    </message>
+    <message>
+        <source>how thick it is</source>
+        <translation>wie dick er ist</translation>
+    </message>
+    <message>
+        <source>how much leaf it bears</source>
+        <translation>wie viel Laub er trägt</translation>
+    </message>
+    <message>
+        <source>how hard wind pulls at its leaves</source>
+        <translation>wie stark der Wind an seinen Blättern zieht</translation>
+    </message>
+    <message>
+        <source>how much of the forecast's gust gets here</source>
+        <translation>wie viel von der vorhergesagten Bö hier ankommt</translation>
+    </message>
+    <message>
+        <source>%1, as force %2 (%3) brings</source>
+        <translation>%1, wie Stärke %2 (%3) sie bringt</translation>
+    </message>
+    <message>
+        <source>one in ten such limbs in still air, by weight alone</source>
+        <translation>einer von zehn solchen Ästen schon bei Windstille, allein durch das Gewicht</translation>
+    </message>
+    <message>
+        <source>one in ten such limbs at %1</source>
+        <translation>einer von zehn solchen Ästen bei %1</translation>
+    </message>
+    <message>
+        <source>Likely to break in still air, by weight alone.</source>
+        <translation>Bricht wahrscheinlich schon bei Windstille, allein durch das Gewicht.</translation>
+    </message>
+    <message>
+        <source>Likely to break only beyond any gust that a forecast names (%1).</source>
+        <translation>Bricht wahrscheinlich erst jenseits jeder Bö, die eine Vorhersage nennt (%1).</translation>
+    </message>
+    <message>
+        <source>Likely to break in a gust of about %1; %2.</source>
+        <translation>Bricht wahrscheinlich in einer Bö von etwa %1; %2.</translation>
+    </message>
+    <message>
+        <source>Likely to break in a gust of about %1; %2; nine in ten by %3.</source>
+        <translation>Bricht wahrscheinlich in einer Bö von etwa %1; %2; neun von zehn bis %3.</translation>
+    </message>
+    <message>
+        <source>As drawn it would hardly stand through an ordinary year: tape its girth again.</source>
+        <translation>So wie gezeichnet überstünde er kaum ein gewöhnliches Jahr: messen Sie seinen Umfang noch einmal.</translation>
+    </message>
+    <message>
+        <source>As drawn it would hardly stand through an ordinary year: look again how far its leaves reach.</source>
+        <translation>So wie gezeichnet überstünde er kaum ein gewöhnliches Jahr: sehen Sie noch einmal nach, wie weit sein Laub reicht.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The range is as wide as it is because nobody knows well %1.</source>
+        <translation>Die Spanne ist so weit, weil niemand genau weiß, %1.</translation>
+    </message>
+    <message>
+        <source>Of what you can measure, its girth would narrow the range most: put a tape round it.</source>
+        <translation>Von allem, was Sie messen können, würde sein Umfang die Spanne am meisten verengen: legen Sie ein Maßband um ihn.</translation>
+    </message>
+    <message>
+        <source>Of what you can measure, its leaf would narrow the range most: look again how far it reaches and how dense it is.</source>
+        <translation>Von allem, was Sie messen können, würde sein Laub die Spanne am meisten verengen: sehen Sie noch einmal nach, wie weit es reicht und wie dicht es ist.</translation>
+    </message>
+    <message>
+        <source>Nothing that you can measure would narrow the range much.</source>
+        <translation>Nichts, was Sie messen können, würde die Spanne viel verengen.</translation>
+    </message>
+    <message>
+        <source>To narrow these ranges, first put a tape round %1.</source>
+        <translation>Um diese Spannen zu verengen, legen Sie zuerst ein Maßband um %1.</translation>
+    </message>
+    <message>
+        <source>These are estimates from a sketch, not an inspection. Nothing here says that a tree or a limb is safe: a tree with no visible defect can still fail.</source>
+        <translation>Das sind Schätzungen aus einer Skizze, keine Baumkontrolle. Nichts hier sagt, dass ein Baum oder ein Ast sicher ist: auch ein Baum ohne sichtbaren Schaden kann versagen.</translation>
+    </message>
+    <message>
+        <source>When in doubt, ask a certified arborist to look at the tree itself, and do so at once for a crack, a fresh lean, lifting soil, a hung-up branch or mushrooms at the base.</source>
+        <translation>Bitten Sie im Zweifel einen geprüften Baumpfleger, sich den Baum selbst anzusehen, und zwar sofort bei einem Riss, einer frischen Neigung, sich hebendem Boden, einem hängengebliebenen Ast oder Pilzen am Stammfuß.</translation>
+    </message>
+    <message>
+        <source>Every overhead wire counts as live. Within 3 m (10 ft) of one, or if a branch could fall that near, do not cut: call the line's operator. In the UK ask the operator first within 10 m.</source>
+        <translation>Jede Freileitung gilt als unter Spannung. Im Umkreis von 3 m (10 ft), oder wenn ein Ast so nah fallen könnte, schneiden Sie nicht: rufen Sie den Netzbetreiber an. Im Vereinigten Königreich fragen Sie den Betreiber zuerst innerhalb von 10 m.</translation>
+    </message>
+    <message>
+        <source>Ask your local authority before you cut: tree protection orders, conservation areas, permits and felling rules differ from place to place and come before anything said here.</source>
+        <translation>Fragen Sie Ihre örtliche Behörde, bevor Sie schneiden: Baumschutzsatzungen, Schutzgebiete, Genehmigungen und Fällvorschriften sind von Ort zu Ort verschieden und gehen allem hier Gesagten vor.</translation>
+    </message>
+    <message>
+        <source>Look for nests, bats and other animals first. Harming a nest in use or a roost is against the law in many countries.</source>
+        <translation>Sehen Sie zuerst nach Nestern, Fledermäusen und anderen Tieren. Ein benutztes Nest oder Quartier zu schädigen ist in vielen Ländern verboten.</translation>
+    </message>
+    <message>
+        <source>Never work alone, from a ladder with a saw, or above your shoulders with a chainsaw. Wear eye, hand and head protection, and keep people and pets well clear of where a piece can fall.</source>
+        <translation>Arbeiten Sie nie allein, nie mit der Säge auf einer Leiter und nie mit der Motorsäge über Schulterhöhe. Tragen Sie Augen-, Hand- und Kopfschutz, und halten Sie Menschen und Tiere weit weg von allem, wohin ein Stück fallen kann.</translation>
+    </message>
+    <message>
+        <source>Stop in strong wind, rain, poor light or great heat.</source>
+        <translation>Hören Sie auf bei starkem Wind, Regen, schlechtem Licht oder großer Hitze.</translation>
+    </message>
+    <message>
+        <source>Take off %1, %2 above the ground.</source>
+        <translation>%1 abnehmen, %2 über dem Boden.</translation>
+    </message>
+    <message>
+        <source>Take off %1 where it grows from %2, %3 above the ground, just outside the branch collar.</source>
+        <translation>%1 dort abnehmen, wo er aus %2 wächst, %3 über dem Boden, knapp außerhalb des Astrings.</translation>
+    </message>
+    <message>
+        <source>Shorten %1 to %2 from its union, %3 above the ground.</source>
+        <translation>%1 auf %2 ab Ansatz einkürzen, %3 über dem Boden.</translation>
+    </message>
+    <message>
+        <source>Shorten %1 back to its side branch %2, %3 from the union and %4 above the ground; %2 takes over.</source>
+        <translation>%1 auf den Seitenast %2 zurücknehmen, %3 vom Ansatz und %4 über dem Boden; %2 übernimmt.</translation>
+    </message>
+    <message>
+        <source>removal cut</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
+        <source>reduction cut</source>
+        <translation>Einkürzen</translation>
+    </message>
+    <message>
+        <source>thinning</source>
+        <translation>Auslichten</translation>
+    </message>
+    <message>
+        <source>lifting</source>
+        <translation>Anheben</translation>
+    </message>
+    <message>
+        <source>Thin the small shoots of %1 by %2, evenly along it, from the tip inwards.</source>
+        <translation>Die feinen Triebe von %1 um %2 auslichten, gleichmäßig über die Länge, von der Spitze nach innen.</translation>
+    </message>
+    <message>
+        <source>Shorten the hanging shoots of %1 to %2 above the ground, each to a bud or side shoot.</source>
+        <translation>Die hängenden Triebe von %1 auf %2 über dem Boden kürzen, jeden bis auf eine Knospe oder einen Seitentrieb.</translation>
+    </message>
+    <message>
+        <source>About %1 of shoots come off; %2 of the leaf.</source>
+        <translation>Etwa %1 Triebe kommen weg; %2 des Laubs.</translation>
+    </message>
+    <message>
+        <source>Wound %1 across; what comes off is %2 long and weighs about %3; %4 of the leaf.</source>
+        <translation>Wunde %1 breit; was wegkommt, ist %2 lang und wiegt etwa %3; %4 des Laubs.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be cut for headroom or for what must be reached.</source>
+        <translation>Für die lichte Höhe und für das, was erreicht werden muss, ist nichts zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be cut for headroom.</source>
+        <translation>Für die lichte Höhe ist nichts zu schneiden.</translation>
+    </message>
+    <message>
+        <source>These cuts do what must be done, for %1 of the leaf; up to %2 may go now.</source>
+        <translation>Diese Schnitte leisten, was sein muss, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
+    </message>
+    <message>
+        <source>These cuts give every strip its headroom for %1 of the leaf; up to %2 may go now.</source>
+        <translation>Diese Schnitte geben jeder Fläche ihre lichte Höhe, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
+    </message>
+    <message>
+        <source>The headroom can't be had inside the guideline.</source>
+        <translation>Die lichte Höhe ist innerhalb des Richtwerts nicht zu haben.</translation>
+    </message>
+    <message>
+        <source>Not all that must be done can be had inside the guideline.</source>
+        <translation>Nicht alles, was sein muss, ist innerhalb des Richtwerts zu haben.</translation>
+    </message>
+    <message>
+        <source>These cuts come closest, for %1 of the leaf; up to %2 may go now.</source>
+        <translation>Diese Schnitte kommen am nächsten, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
+    </message>
+    <message>
+        <source>All of it would cost %1 of the leaf: spread it over several years, or ask an arborist.</source>
+        <translation>Alles zusammen würde %1 des Laubs kosten: verteilen Sie es auf mehrere Jahre, oder fragen Sie einen Baumpfleger.</translation>
+    </message>
+    <message>
+        <source>Take anything thicker than %1 in three cuts, so that the bark does not tear: a third through from below, then off from above a little further out, then the stub at the collar.</source>
+        <translation>Alles, was dicker als %1 ist, in drei Schnitten nehmen, damit die Rinde nicht reißt: ein Drittel von unten einsägen, dann etwas weiter außen von oben absägen, dann den Aststummel am Astring.</translation>
+    </message>
+    <message>
+        <source>Take along: %1.</source>
+        <translation>Mitnehmen: %1.</translation>
+    </message>
+    <message>
+        <source>In the shade it feels like %1: at %2 and more people at work get heat stroke. Wait for a cooler day.</source>
+        <translation>Im Schatten fühlt es sich an wie %1: ab %2 bekommen bei der Arbeit mehr Menschen einen Hitzschlag. Warten Sie auf einen kühleren Tag.</translation>
+    </message>
+    <message>
+        <source>In the shade it feels like %1: from %2 on work in short turns, drink, and never alone.</source>
+        <translation>Im Schatten fühlt es sich an wie %1: ab %2 in kurzen Schichten arbeiten, trinken, und nie allein.</translation>
+    </message>
+    <message>
+        <source>In full sun it feels like %1: work in the shade or in the early morning only.</source>
+        <translation>In voller Sonne fühlt es sich an wie %1: nur im Schatten oder am frühen Morgen arbeiten.</translation>
+    </message>
+    <message>
+        <source>In full sun it feels like %1: cover your head and rest in the shade.</source>
+        <translation>In voller Sonne fühlt es sich an wie %1: den Kopf bedecken und im Schatten ausruhen.</translation>
+    </message>
+    <message>
+        <source>At %1 bared bark burns: leave heavy cuts for later.</source>
+        <translation>Bei %1 verbrennt freigelegte Rinde: verschieben Sie starke Schnitte.</translation>
+    </message>
+    <message>
+        <source>At %1 wood splits and footing is bad: wait for a thaw.</source>
+        <translation>Bei %1 splittert Holz, und der Stand ist schlecht: warten Sie auf Tauwetter.</translation>
+    </message>
+    <message>
+        <source>Gusts of %1: no tree work in wind of %2 and more.</source>
+        <translation>Böen von %1: keine Baumarbeit bei Wind von %2 und mehr.</translation>
+    </message>
+    <message>
+        <source>Gusts of %1: pieces swing and blow off course. Small work from the ground only.</source>
+        <translation>Böen von %1: Stücke pendeln und werden abgetrieben. Nur kleine Arbeiten vom Boden aus.</translation>
+    </message>
+    <message>
+        <source>Leave it for another day.</source>
+        <translation>Lassen Sie es für einen anderen Tag.</translation>
+    </message>
+    <message>
+        <source>Only with care.</source>
+        <translation>Nur mit Vorsicht.</translation>
+    </message>
+    <message>
+        <source>Nothing in the weather that was given speaks against it.</source>
+        <translation>Nichts am angegebenen Wetter spricht dagegen.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month and year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>It was last measured at %1; %2 is needed.</source>
+        <translation>Zuletzt gemessen: %1; nötig sind %2.</translation>
+    </message>
+    <message>
+        <source>As drawn there is %1 at its heaviest; %2 is needed.</source>
+        <translation>So wie gezeichnet sind es am schwersten %1; nötig sind %2.</translation>
+    </message>
+    <message>
+        <source>One in ten such trees would be too low by %1.</source>
+        <translation>Einer von zehn solchen Bäumen wäre zu tief bis %1.</translation>
+    </message>
+    <message>
+        <source>Half of such trees would be too low by %1.</source>
+        <translation>Die Hälfte solcher Bäume wäre zu tief bis %1.</translation>
+    </message>
+    <message>
+        <source>You wrote it in the diary.</source>
+        <translation>Sie haben es ins Tagebuch geschrieben.</translation>
+    </message>
+    <message>
+        <source>You wrote it in the diary on %1.</source>
+        <translation>Sie haben es am %1 ins Tagebuch geschrieben.</translation>
+    </message>
+    <message>
+        <source>Headroom over %1: %2 before, %3 after.</source>
+        <translation>Lichte Höhe über %1: %2 vorher, %3 nachher.</translation>
+    </message>
+    <message>
+        <source>Headroom over %1: %2 before.</source>
+        <translation>Lichte Höhe über %1: %2 vorher.</translation>
+    </message>
+    <message>
+        <source>Headroom over %1: %2 after.</source>
+        <translation>Lichte Höhe über %1: %2 nachher.</translation>
+    </message>
+    <message>
+        <source>The tip of %1 was measured.</source>
+        <translation>Die Spitze von %1 wurde gemessen.</translation>
+    </message>
+    <message>
+        <source>humidity %1</source>
+        <translation>Luftfeuchte %1</translation>
+    </message>
+    <message>
+        <source>gusts of %1</source>
+        <translation>Böen %1</translation>
+    </message>
+    <message>
+        <source>Weather: %1.</source>
+        <translation>Wetter: %1.</translation>
+    </message>
+    <message>
+        <source>Headroom over %1</source>
+        <translation>Lichte Höhe über %1</translation>
+    </message>
+    <message>
+        <source>1 planned cut</source>
+        <translation>1 geplanter Schnitt</translation>
+    </message>
+    <message>
+        <source>The rest of the plan</source>
+        <translation>Der Rest des Plans</translation>
+    </message>
+    <message>
+        <source>%1 planned cuts</source>
+        <translation>%1 geplante Schnitte</translation>
+    </message>
+    <message>
+        <source>Look it over before the storms</source>
+        <translation>Vor den Stürmen ansehen</translation>
+    </message>
+    <message>
+        <source>Visit as you wrote</source>
+        <translation>Besuch, wie Sie schrieben</translation>
+    </message>
+    <message>
+        <source>now, as it is drawn</source>
+        <translation>jetzt, wie er gezeichnet ist</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>The guideline lets nothing more be cut before. Those are good months for the species after that.</source>
+        <translation>Der Richtwert lässt vorher keinen weiteren Schnitt zu. Danach kommen für diese Baumart gute Monate.</translation>
+    </message>
+    <message>
+        <source>Good months for cutting %1. Look at the plan first: dead wood and lost headroom need not wait for them.</source>
+        <translation>Gute Monate, um %1 zu schneiden. Sehen Sie zuerst den Plan an: Totholz und fehlende lichte Höhe müssen nicht darauf warten.</translation>
+    </message>
+    <message>
+        <source>Look from the ground for cracks, hung-up or dead limbs, a fresh lean, lifting soil and mushrooms, every year and after each storm. What you find is for a certified arborist.</source>
+        <translation>Suchen Sie vom Boden aus nach Rissen, hängengebliebenen oder toten Ästen, einer frischen Neigung, sich hebendem Boden und Pilzen, jedes Jahr und nach jedem Sturm. Was Sie finden, ist Sache eines geprüften Baumpflegers.</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>%1 taken off</source>
+        <translation>%1 abgenommen</translation>
+    </message>
+    <message>
+        <source>%1 shortened to %2</source>
+        <translation>%1 auf %2 eingekürzt</translation>
+    </message>
+    <message>
+        <source>%1 thinned by %2</source>
+        <translation>%1 um %2 ausgelichtet</translation>
+    </message>
+    <message>
+        <source>%1 thinned</source>
+        <translation>%1 ausgelichtet</translation>
+    </message>
+    <message>
+        <source>%1 lifted to %2</source>
+        <translation>%1 auf %2 angehoben</translation>
+    </message>
+    <message>
+        <source>%1 lifted</source>
+        <translation>%1 angehoben</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a date, and who came</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing was cut.</source>
+        <translation>Nichts wurde geschnitten.</translation>
+    </message>
+    <message>
+        <source>Cut: %1.</source>
+        <translation>Geschnitten: %1.</translation>
+    </message>
+    <message>
+        <source>Planned and left: %1.</source>
+        <translation>Geplant und gelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf.</source>
+        <translation>%1 des Laubs.</translation>
+    </message>
+    <message>
+        <source>How much leaf went was not noted.</source>
+        <translation>Wie viel Laub ging, wurde nicht notiert.</translation>
+    </message>
+    <message>
+        <source>Photo: %1.</source>
+        <translation>Foto: %1.</translation>
+    </message>
+    <message>
+        <source>To come again: %1.</source>
+        <translation>Nächster Besuch: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf taken; the guideline is %2.</source>
+        <translation>%1 des Laubs entnommen; der Richtwert ist %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf taken of the %2 that the guideline allows; %3 left.</source>
+        <translation>%1 des Laubs entnommen von %2, die der Richtwert zulässt; %3 bleiben.</translation>
+    </message>
+    <message>
+        <source>It was more: for %1 of the visits nobody noted how much.</source>
+        <translation>Es war mehr: bei %1 der Besuche notierte niemand, wie viel.</translation>
+    </message>
+    <message>
+        <source>The tip of %1 came %2 from %3 to %4, in %5 years of growth.</source>
+        <translation>Die Spitze von %1 wuchs um %2 vom %3 bis zum %4, in %5 Wachstumsjahren.</translation>
+    </message>
+    <message>
+        <source>Over %1 there was %2 more headroom on %4 than on %3.</source>
+        <translation>Über %1 war am %4 um %2 mehr lichte Höhe als am %3.</translation>
+    </message>
+    <message>
+        <source>Over %1 %2 of headroom grew shut from %3 to %4, in %5 years of growth.</source>
+        <translation>Über %1 wuchsen %2 lichte Höhe zu, vom %3 bis zum %4, in %5 Wachstumsjahren.</translation>
+    </message>
+    <message>
+        <source>%1 across, on %2, made on %3</source>
+        <translation>%1 breit, an %2, vom %3</translation>
+    </message>
+    <message>
+        <source>%1: seen closed on %2.</source>
+        <translation>%1: am %2 als geschlossen gesehen.</translation>
+    </message>
+    <message>
+        <source>%1: it should have closed by now. If it has not, or if it is soft, hollow or wet, ask a certified arborist.</source>
+        <translation>%1: müsste schon geschlossen sein. Ist sie es nicht, oder ist sie weich, hohl oder nass, fragen Sie einen geprüften Baumpfleger.</translation>
+    </message>
+    <message>
+        <source>%1: should be closed by now; look, and note it.</source>
+        <translation>%1: dürfte jetzt geschlossen sein; sehen Sie nach, und notieren Sie es.</translation>
+    </message>
+    <message>
+        <source>%1: about %2 open; not closed within twenty years.</source>
+        <translation>%1: etwa %2 offen; auch in zwanzig Jahren nicht geschlossen.</translation>
+    </message>
+    <message>
+        <source>%1: about %2 should be open; closed by about %3.</source>
+        <translation>%1: etwa %2 dürften offen sein; geschlossen etwa %3.</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>In the gust these limbs would be asked for more than their expected strength: %1.</source>
+        <translation>In der Bö würde diesen Ästen mehr als ihre erwartete Festigkeit abverlangt: %1.</translation>
+    </message>
+    <message>
+        <source>People use %1: someone must keep everybody %2 away from where the pieces come down.</source>
+        <translation>%1 wird von Menschen benutzt: jemand muss alle %2 weit von dort fernhalten, wo die Stücke herunterkommen.</translation>
+    </message>
+    <message>
+        <source>an unknown amount</source>
+        <translation>eine unbekannte Menge</translation>
+    </message>
+    <message>
+        <source>an earlier date</source>
+        <translation>ein früherer Tag</translation>
+    </message>
+    <message>
+        <source>The visit on %1 took leaf as well, but how much was not written down: cut less than the allowance says.</source>
+        <translation>Auch der Besuch am %1 nahm Laub, aber wie viel, wurde nicht aufgeschrieben: schneiden Sie weniger, als erlaubt scheint.</translation>
+    </message>
+    <message>
+        <source>The visit on %1 has taken %2 of the leaf already.</source>
+        <translation>Der Besuch am %1 hat schon %2 des Laubs genommen.</translation>
+    </message>
+    <message>
+        <source>The guideline lets at most %1 of this tree's leaf go within twelve months.</source>
+        <translation>Der Richtwert lässt höchstens %1 des Laubs dieses Baums in zwölf Monaten gehen.</translation>
+    </message>
+    <message>
+        <source>It would take %1 of the leaf, and %2 may go now.</source>
+        <translation>Es würde %1 des Laubs kosten, und %2 dürfen jetzt weg.</translation>
+    </message>
+    <message>
+        <source>A limb should not lose more than half of its leaf by shortening: then the whole limb goes, or it stays.</source>
+        <translation>Ein Ast soll durch Einkürzen nicht mehr als die Hälfte seines Laubs verlieren: dann geht der ganze Ast, oder er bleibt.</translation>
+    </message>
+    <message>
+        <source>Shortening takes %1 of the leaf of %2; over %3 is much for one limb.</source>
+        <translation>Das Einkürzen nimmt %1 des Laubs von %2; über %3 ist viel für einen Ast.</translation>
+    </message>
+    <message>
+        <source>Half of the leaf belongs in the lower two thirds of the crown, and more cutting low down would leave less.</source>
+        <translation>Die Hälfte des Laubs gehört in die unteren zwei Drittel der Krone, und mehr Schnitt unten ließe weniger.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf would be left in the lower two thirds of the crown; at least %2 belongs there.</source>
+        <translation>%1 des Laubs blieben in den unteren zwei Dritteln der Krone; mindestens %2 gehören dorthin.</translation>
+    </message>
+    <message>
+        <source>Lifting the crown further would leave too little living crown for the tree's height.</source>
+        <translation>Den Kronenansatz weiter anzuheben ließe für die Höhe des Baums zu wenig lebende Krone.</translation>
+    </message>
+    <message>
+        <source>The living crown would take up %1 of the tree's height; at least %2 is better.</source>
+        <translation>Die lebende Krone nähme noch %1 der Baumhöhe ein; mindestens %2 sind besser.</translation>
+    </message>
+    <message>
+        <source>All wounds together would come to more than a third of the stem's section, which is severe.</source>
+        <translation>Alle Wunden zusammen kämen auf mehr als ein Drittel des Stammquerschnitts, und das ist ein schwerer Eingriff.</translation>
+    </message>
+    <message>
+        <source>All wounds together come to %1 of the stem's section; more than %2 is severe.</source>
+        <translation>Alle Wunden zusammen kommen auf %1 des Stammquerschnitts; mehr als %2 sind ein schwerer Eingriff.</translation>
+    </message>
+    <message>
+        <source>This tree is old or under stress: about %1 of its leaf is all that should go in a year.</source>
+        <translation>Dieser Baum ist alt oder unter Stress: etwa %1 des Laubs sind alles, was in einem Jahr gehen sollte.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf is more than the %2 of an ordinary year: expect the tree to answer with strong new shoots.</source>
+        <translation>%1 des Laubs sind mehr als die %2 eines gewöhnlichen Jahres: rechnen Sie damit, dass der Baum mit starken neuen Trieben antwortet.</translation>
+    </message>
+    <message>
+        <source>The crown would be lifted by %1 of its height at once; %2 a visit is kinder.</source>
+        <translation>Der Kronenansatz würde auf einmal um %1 der Baumhöhe angehoben; %2 je Besuch sind schonender.</translation>
+    </message>
+    <message>
+        <source>The stem would be cut where no side branch can take over: that is topping, which starves the tree and lets rot in.</source>
+        <translation>Der Stamm würde geschnitten, wo kein Seitenast übernehmen kann: das ist Kappung, die den Baum aushungert und Fäule einlässt.</translation>
+    </message>
+    <message>
+        <source>No side branch grows where %1 would be cut: that leaves a stub.</source>
+        <translation>Wo %1 geschnitten würde, wächst kein Seitenast: das lässt einen Aststummel.</translation>
+    </message>
+    <message>
+        <source>The side branch that would take over from %1 is only %2 as thick as the cut; a third is the least.</source>
+        <translation>Der Seitenast, der von %1 übernehmen würde, ist nur %2 so dick wie der Schnitt; ein Drittel ist das Mindeste.</translation>
+    </message>
+    <message>
+        <source>%1 takes over and is %2 as thick as the cut; a half or more would be better.</source>
+        <translation>%1 übernimmt und ist %2 so dick wie der Schnitt; die Hälfte oder mehr wäre besser.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 as thick as the wood it grows from: over %3 the wound closes badly, so shortening it would be better.</source>
+        <translation>%1 ist %2 so dick wie das Holz, aus dem er wächst: über %3 schließt sich die Wunde schlecht, einkürzen wäre also besser.</translation>
+    </message>
+    <message>
+        <source>The wound on %1 is %2 across: over %3 it closes slowly and decay can enter.</source>
+        <translation>Die Wunde an %1 ist %2 breit: über %3 schließt sie sich langsam, und Fäule kann eindringen.</translation>
+    </message>
+    <message>
+        <source>The wound on %1 is %2 across: a cut over %3 is an arborist's decision.</source>
+        <translation>Die Wunde an %1 ist %2 breit: über einen Schnitt über %3 entscheidet ein Baumpfleger.</translation>
+    </message>
+    <message>
+        <source>The wound on %1 is %2 across, and this species walls off decay poorly: over %3 ask an arborist.</source>
+        <translation>Die Wunde an %1 ist %2 breit, und diese Baumart schottet Fäule schlecht ab: über %3 fragen Sie einen Baumpfleger.</translation>
+    </message>
+    <message>
+        <source>The cut on %1 is %2 above the ground, beyond the %3 that a hand saw reaches with both feet on the ground.</source>
+        <translation>Der Schnitt an %1 liegt %2 über dem Boden, mehr als die %3, die eine Handsäge mit beiden Füßen am Boden erreicht.</translation>
+    </message>
+    <message>
+        <source>The cut on %1 is %2 above the ground, beyond the %3 that a pole saw reaches: it needs trained climbing or a platform.</source>
+        <translation>Der Schnitt an %1 liegt %2 über dem Boden, mehr als die %3, die eine Stangensäge erreicht: das braucht Seilklettertechnik mit Ausbildung oder eine Hebebühne.</translation>
+    </message>
+    <message>
+        <source>The piece from %1 weighs about %2, more than the %3 that one person should hold.</source>
+        <translation>Das Stück von %1 wiegt etwa %2, mehr als die %3, die ein Mensch allein halten sollte.</translation>
+    </message>
+    <message>
+        <source>The piece from %1 weighs about %2: over %3 it must be lowered on ropes by trained people.</source>
+        <translation>Das Stück von %1 wiegt etwa %2: über %3 müssen ausgebildete Leute es an Seilen ablassen.</translation>
+    </message>
+    <message>
+        <source>A warning sign was noted for this tree.</source>
+        <translation>An diesem Baum wurde ein Warnzeichen notiert.</translation>
+    </message>
+    <message>
+        <source>Noted for this tree: %1. That needs a professional's eyes.</source>
+        <translation>An diesem Baum notiert: %1. Das muss ein Fachmann ansehen.</translation>
+    </message>
+    <message>
+        <source>A piece or a tool can come within %1 of the wire %2. Inside %3 nobody may work but the line's operator or a line-clearance arborist: treat it as live.</source>
+        <translation>Ein Stück oder ein Werkzeug kann der Leitung %2 bis auf %1 nahe kommen. Innerhalb von %3 darf niemand arbeiten außer dem Netzbetreiber oder einem Baumpfleger mit Zulassung für Freileitungen: sie gilt als unter Spannung.</translation>
+    </message>
+    <message>
+        <source>The work is %1 on plan from the wire %2: inside %3 ask the line's operator before you start, and treat it as live.</source>
+        <translation>Die Arbeit liegt im Plan %1 von der Leitung %2: innerhalb von %3 fragen Sie vorher den Netzbetreiber, und die Leitung gilt als unter Spannung.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 from where the wood is cut, and it can come down as far as %3 away.</source>
+        <translation>%1 ist %2 von dort, wo das Holz geschnitten wird, und es kann bis zu %3 entfernt herunterkommen.</translation>
+    </message>
+    <message>
+        <source>The piece comes down on %1.</source>
+        <translation>Das Stück kommt auf %1 herunter.</translation>
+    </message>
+    <message>
+        <source>%1 is dead or cracked wood that can't be counted on in any gust.</source>
+        <translation>%1 ist totes oder gerissenes Holz, auf das in keiner Bö zu zählen ist.</translation>
+    </message>
+    <message>
+        <source>%1 would be asked for %2 of its expected strength in the gust: more than it is likely to bear.</source>
+        <translation>%1 würden in der Bö %2 der erwarteten Festigkeit abverlangt: mehr, als er wahrscheinlich trägt.</translation>
+    </message>
+    <message>
+        <source>People use %1: someone must keep everybody %2 away from where the piece comes down.</source>
+        <translation>%1 wird von Menschen benutzt: jemand muss alle %2 weit von dort fernhalten, wo das Stück herunterkommt.</translation>
+    </message>
+    <message>
+        <source>Pieces can come down on %1: lower them by hand, or lay boards over it.</source>
+        <translation>Stücke können auf %1 herunterkommen: lassen Sie sie von Hand ab, oder legen Sie Bretter darüber.</translation>
+    </message>
+    <message>
+        <source>%1 is dead wood in a tree %2 tall: above %3 it can break at a touch.</source>
+        <translation>%1 ist Totholz in einem %2 hohen Baum: über %3 kann es bei einer Berührung brechen.</translation>
+    </message>
+    <message>
+        <source>%1 has a crack or a hollow, so nobody can tell from a sketch what it still carries.</source>
+        <translation>%1 hat einen Riss oder eine Höhlung, also kann niemand aus einer Skizze sagen, was er noch trägt.</translation>
+    </message>
+    <message>
+        <source>The stem leans %1 from upright; over %2 an arborist should judge it.</source>
+        <translation>Der Stamm neigt sich um %1 aus dem Lot; über %2 soll ein Baumpfleger ihn beurteilen.</translation>
+    </message>
+    <message>
+        <source>This tree is protected: get the authority's written consent before any cut.</source>
+        <translation>Dieser Baum ist geschützt: holen Sie vor jedem Schnitt die schriftliche Genehmigung der Behörde ein.</translation>
+    </message>
+    <message>
+        <source>Whether a law or an order protects this tree is not known: ask the local authority before any cut.</source>
+        <translation>Ob ein Gesetz oder eine Satzung diesen Baum schützt, ist nicht bekannt: fragen Sie vor jedem Schnitt die örtliche Behörde.</translation>
+    </message>
+    <message>
+        <source>%1 is a month to avoid for cutting %2.</source>
+        <translation>Der %1 ist ein Monat, in dem %2 besser nicht geschnitten wird.</translation>
+    </message>
+    <message>
+        <source>%1 is a month to avoid for cutting %2 (%3).</source>
+        <translation>Der %1 ist ein Monat, in dem %2 besser nicht geschnitten wird (%3).</translation>
+    </message>
+    <message>
+        <source>Birds may be nesting in %1: search the tree first, and wait if there is a nest in use.</source>
+        <translation>In %1 können Vögel nisten: durchsuchen Sie zuerst den Baum, und warten Sie, wenn ein benutztes Nest da ist.</translation>
+    </message>
+    <message>
+        <source>Vase: a low fork, steep limbs that lean out</source>
+        <translation>Vase: eine tiefe Gabel, steile, nach außen geneigte Äste</translation>
+    </message>
+    <message>
+        <source>Spreading: a round head, limbs all round</source>
+        <translation>Ausladend: runder Kopf, Äste ringsum</translation>
+    </message>
+    <message>
+        <source>Weeping: limbs arch over, shoots hang</source>
+        <translation>Hängeform: Äste im Bogen, Triebe hängen herab</translation>
+    </message>
+    <message>
+        <source>Conical: a stem to the top, limbs shorter above</source>
+        <translation>Kegel: Stamm bis zur Spitze, Äste oben kürzer</translation>
+    </message>
+    <message>
+        <source>Columnar: a stem to the top, short steep limbs</source>
+        <translation>Säule: Stamm bis zur Spitze, kurze steile Äste</translation>
+    </message>
+    <message>
+        <source>Open centre: few limbs, light in the middle</source>
+        <translation>Hohlkrone: wenige Äste, Licht in der Mitte</translation>
+    </message>
+    <message>
+        <source>Central leader: limbs in tiers round a stem</source>
+        <translation>Spindel: Äste in Etagen um einen Stamm</translation>
+    </message>
+    <message>
+        <source>Espalier: flat, in level tiers</source>
+        <translation>Spalier: flach, in waagerechten Etagen</translation>
+    </message>
+    <message>
+        <source>Stem: between %1 and %2 thick.</source>
+        <translation>Stamm: zwischen %1 und %2 dick.</translation>
+    </message>
+    <message>
+        <source>Height: between %1 and %2.</source>
+        <translation>Höhe: zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Spread: between %1 and %2.</source>
+        <translation>Kronenbreite: zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Lowest limb: between %1 and %2 above the ground, four fifths of the height.</source>
+        <translation>Unterster Ast: zwischen %1 und %2 über dem Boden, vier Fünftel der Höhe.</translation>
+    </message>
+    <message>
+        <source>A stem of %1 can't carry a tree of %2: is the girth right?</source>
+        <translation>Ein Stamm von %1 kann keinen Baum von %2 tragen: stimmt der Umfang?</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>limb %1, %2</source>
+        <comment>number from below, compass direction</comment>
+        <translation>Ast %1, %2</translation>
+    </message>
+    <message>
+        <source>branch %2 of limb %1</source>
+        <translation>Seitenast %2 von Ast %1</translation>
+    </message>
+    <message>
+        <source>stays at %1</source>
+        <translation>bleibt bei %1</translation>
+    </message>
+    <message>
+        <source>goes from %1 to %2</source>
+        <translation>geht von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>The hardest pressed limb</source>
+        <translation>Der am stärksten beanspruchte Ast</translation>
+    </message>
+    <message>
+        <source>%1 has no sound wood to reckon with.</source>
+        <translation>%1 hat kein gesundes Holz, mit dem zu rechnen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 goes, and its load with it.</source>
+        <translation>%1 geht, und seine Last mit ihm.</translation>
+    </message>
+    <message>
+        <source>%1, in a gust of %2 in full leaf and crop: the share of its expected strength %3; wanted is %4 at most.</source>
+        <translation>%1, in einer Bö von %2 mit vollem Laub und Früchten: der Anteil der erwarteten Festigkeit %3; gewünscht sind höchstens %4.</translation>
+    </message>
+    <message>
+        <source>%1: direct sun %2 a day; wanted are %3.</source>
+        <translation>%1: direkte Sonne %2 am Tag; gewünscht sind %3.</translation>
+    </message>
+    <message>
+        <source>Without this tree it would be %1: other things shade it too.</source>
+        <translation>Ohne diesen Baum wären es %1: auch anderes beschattet es.</translation>
+    </message>
+    <message>
+        <source>%1 is to stay.</source>
+        <translation>%1 soll bleiben.</translation>
+    </message>
+    <message>
+        <source>%1 is to go.</source>
+        <translation>%1 soll weg.</translation>
+    </message>
+    <message>
+        <source>No more than %1 of the leaf is to go.</source>
+        <translation>Nicht mehr als %1 des Laubs soll weg.</translation>
+    </message>
+    <message>
+        <source>Reached.</source>
+        <translation>Erreicht.</translation>
+    </message>
+    <message>
+        <source>A wish that can't be had with the rest inside the guideline.</source>
+        <translation>Ein Wunsch, der mit dem Übrigen innerhalb des Richtwerts nicht zu haben ist.</translation>
+    </message>
+    <message>
+        <source>Not to be had inside the guideline; this is as close as it comes.</source>
+        <translation>Innerhalb des Richtwerts nicht zu haben; näher geht es nicht.</translation>
+    </message>
+    <message>
+        <source>The goal about “%1” is left aside: there is no such limb or planting, or nothing is known of the sun it needs.</source>
+        <translation>Das Ziel zu „%1“ bleibt beiseite: es gibt keinen solchen Ast und keine solche Pflanzung, oder über die nötige Sonne ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>for twenty years or more</source>
+        <translation>zwanzig Jahre oder länger</translation>
+    </message>
+    <message>
+        <source>till about %1</source>
+        <translation>bis etwa %1</translation>
+    </message>
+    <message>
+        <source>till about %1 (%2 at the earliest)</source>
+        <translation>bis etwa %1 (frühestens %2)</translation>
+    </message>
+    <message>
+        <source>till about %1 (between %2 and %3)</source>
+        <translation>bis etwa %1 (zwischen %2 und %3)</translation>
+    </message>
+    <message>
+        <source>Kept at that it wants about %1 cuts a year.</source>
+        <translation>So gehalten braucht es etwa %1 Schnitte im Jahr.</translation>
+    </message>
+    <message>
+        <source>Kept at that it wants about one cut a year.</source>
+        <translation>So gehalten braucht es etwa einen Schnitt im Jahr.</translation>
+    </message>
+    <message>
+        <source>Kept at that it wants a cut about every %1 years.</source>
+        <translation>So gehalten braucht es etwa alle %1 Jahre einen Schnitt.</translation>
+    </message>
+    <message>
+        <source>%1: still short of headroom.</source>
+        <translation>%1: noch immer zu wenig lichte Höhe.</translation>
+    </message>
+    <message>
+        <source>%1 has nothing to spare: the next that %2 grows is in the way again.</source>
+        <translation>%1 hat nichts übrig: was %2 als Nächstes wächst, ist wieder im Weg.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 to spare and holds %3; %4 comes down first.</source>
+        <translation>%1 hat %2 übrig und hält %3; zuerst kommt %4 herunter.</translation>
+    </message>
+    <message>
+        <source>Reckoned with shoots of about %1 a year, as the species grows: no two visits in the diary measured the same strip. Tape it at every visit, and the next answer is about this tree.</source>
+        <translation>Gerechnet mit Trieben von etwa %1 im Jahr, wie die Baumart wächst: keine zwei Besuche im Tagebuch maßen dieselbe Fläche. Messen Sie bei jedem Besuch, dann gilt die nächste Antwort diesem Baum.</translation>
+    </message>
+    <message>
+        <source>Reckoned with shoots of about %1 a year; the species alone would say %2, the diary measured this tree over %3.</source>
+        <translation>Gerechnet mit Trieben von etwa %1 im Jahr; die Baumart allein ergäbe %2, das Tagebuch maß diesen Baum über %3.</translation>
+    </message>
+    <message>
+        <source>one stretch of growth</source>
+        <translation>einen Wachstumsabschnitt</translation>
+    </message>
+    <message>
+        <source>%1 stretches of growth</source>
+        <translation>%1 Wachstumsabschnitte</translation>
+    </message>
+    <message>
+        <source>%1 to spare: not inside the guideline.</source>
+        <translation>%1 Vorrat: nicht innerhalb des Richtwerts.</translation>
+    </message>
+    <message>
+        <source>nothing to spare: %1 of the leaf.</source>
+        <translation>kein Vorrat: %1 des Laubs.</translation>
+    </message>
+    <message>
+        <source>%1 to spare: %2 of the leaf; %3 holds %4.</source>
+        <translation>%1 Vorrat: %2 des Laubs; %3 hält %4.</translation>
+    </message>
+    <message>
+        <source>hanging shoots of %1 down to %2</source>
+        <translation>hängende Triebe von %1 bis hinab auf %2</translation>
+    </message>
+    <message>
+        <source>%1 down to %2</source>
+        <translation>%1 bis hinab auf %2</translation>
+    </message>
+    <message>
+        <source>Wet and in fruit it comes down to %1, which is still enough; %2 hangs lowest then.</source>
+        <translation>Nass und mit Früchten sinkt es auf %1, was noch genügt; am tiefsten hängt dann %2.</translation>
+    </message>
+    <message>
+        <source>When it is wet it comes down to %1, which is still enough; %2 hangs lowest then.</source>
+        <translation>Wenn er nass ist, sinkt es auf %1, was noch genügt; am tiefsten hängt dann %2.</translation>
+    </message>
+    <message>
+        <source>Wet and in fruit it comes down to %1, which is %2 short; %3 hangs lowest then.</source>
+        <translation>Nass und mit Früchten sinkt es auf %1, das sind %2 zu wenig; am tiefsten hängt dann %3.</translation>
+    </message>
+    <message>
+        <source>When it is wet it comes down to %1, which is %2 short; %3 hangs lowest then.</source>
+        <translation>Wenn er nass ist, sinkt es auf %1, das sind %2 zu wenig; am tiefsten hängt dann %3.</translation>
+    </message>
+    <message>
+        <source>Nothing overhangs %1.</source>
+        <translation>Nichts hängt über %1.</translation>
+    </message>
+    <message>
+        <source>%1: the lowest part hangs %2 above the ground; %3 is enough.</source>
+        <translation>%1: der tiefste Teil hängt %2 über dem Boden; %3 genügen.</translation>
+    </message>
+    <message>
+        <source>%1: headroom is %2 and %3 is needed, so it is %4 short.</source>
+        <translation>%1: die lichte Höhe ist %2, und %3 sind nötig, es fehlen also %4.</translation>
+    </message>
+    <message>
+        <source>In the way: %1.</source>
+        <translation>Im Weg: %1.</translation>
+    </message>
+    <message>
+        <source>a path</source>
+        <translation>einen Weg</translation>
+    </message>
+    <message>
+        <source>a walk-behind mower</source>
+        <translation>einen Schiebemäher</translation>
+    </message>
+    <message>
+        <source>a ride-on mower</source>
+        <translation>einen Aufsitzmäher</translation>
+    </message>
+    <message>
+        <source>a drive</source>
+        <translation>eine Zufahrt</translation>
+    </message>
+    <message>
+        <source>a seat</source>
+        <translation>einen Sitzplatz</translation>
+    </message>
+    <message>
+        <source>a play area</source>
+        <translation>einen Spielplatz</translation>
+    </message>
+    <message>
+        <source>a road</source>
+        <translation>eine Straße</translation>
+    </message>
+    <message>
+        <source>this use</source>
+        <translation>diese Nutzung</translation>
+    </message>
+    <message>
+        <source>Do it yourself, with someone in sight and call</source>
+        <translation>Machen Sie es selbst, mit jemandem in Sicht- und Rufweite</translation>
+    </message>
+    <message>
+        <source>Do it with a helper</source>
+        <translation>Machen Sie es mit einem Helfer</translation>
+    </message>
+    <message>
+        <source>Hire a certified arborist</source>
+        <translation>Beauftragen Sie einen geprüften Baumpfleger</translation>
+    </message>
+    <message>
+        <source>%1 of sun and %2</source>
+        <translation>%1 Sonne und %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>That is enough for %1.</source>
+        <translation>Das genügt für %1.</translation>
+    </message>
+    <message>
+        <source>%1 lives with that, and does better with %2.</source>
+        <translation>%1 kommt damit aus und gedeiht besser mit %2.</translation>
+    </message>
+    <message>
+        <source>%1 lives with that, and does better with %2 a day.</source>
+        <translation>%1 kommt damit aus und gedeiht besser mit %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>That is less than the %2 that %1 needs.</source>
+        <translation>Das ist weniger als die %2, die %1 braucht.</translation>
+    </message>
+    <message>
+        <source>That is less than the %2 a day that %1 needs.</source>
+        <translation>Das ist weniger als die %2 am Tag, die %1 braucht.</translation>
+    </message>
+    <message>
+        <source>How much light %1 needs is not known here.</source>
+        <translation>Wie viel Licht %1 braucht, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Take off %1</source>
+        <translation>%1 abnehmen</translation>
+    </message>
+    <message>
+        <source>Shorten %1 to %2 from its union</source>
+        <translation>%1 auf %2 ab Ansatz einkürzen</translation>
+    </message>
+    <message>
+        <source>Thin the small shoots of %1 by %2</source>
+        <translation>Die feinen Triebe von %1 um %2 auslichten</translation>
+    </message>
+    <message>
+        <source>Shorten the hanging shoots of %1 to %2 above the ground</source>
+        <translation>Die hängenden Triebe von %1 auf %2 über dem Boden kürzen</translation>
+    </message>
+    <message>
+        <source>full sun</source>
+        <translation>volle Sonne</translation>
+    </message>
+    <message>
+        <source>part sun</source>
+        <translation>teils sonnig</translation>
+    </message>
+    <message>
+        <source>part shade</source>
+        <translation>halbschattig</translation>
+    </message>
+    <message>
+        <source>full shade</source>
+        <translation>schattig</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>genug</translation>
+    </message>
+    <message>
+        <source>barely enough</source>
+        <translation>knapp genug</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>zu dunkel</translation>
+    </message>
+    <message>
+        <source>%1 face</source>
+        <translation>Seite nach %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>%1, its %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2. Under a clear sky %3 of direct sun a day.</source>
+        <translation>%1: %2. Unter klarem Himmel %3 direkte Sonne am Tag.</translation>
+    </message>
+    <message>
+        <source>With this garden's clouds %1, of %2 in the open.</source>
+        <translation>Mit den Wolken dieses Gartens %1, von %2 im Freien.</translation>
+    </message>
+    <message>
+        <source>In the open it would be %1.</source>
+        <translation>Im Freien wären es %1.</translation>
+    </message>
+    <message>
+        <source>Light for growth is %1 a day, of %2.</source>
+        <translation>Licht zum Wachsen sind %1 am Tag, von %2.</translation>
+    </message>
+    <message>
+        <source>%1: without it %2 a day more.</source>
+        <translation>%1: ohne ihn %2 mehr am Tag.</translation>
+    </message>
+    <message>
+        <source>By itself it would take %1: the rest lies in the shade of other trees too.</source>
+        <translation>Für sich allein nähme er %1: der Rest liegt auch im Schatten anderer Bäume.</translation>
+    </message>
+    <message>
+        <source>Limb by limb: %1.</source>
+        <translation>Ast für Ast: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 a day for %3 of its leaf</source>
+        <translation>%1: %2 am Tag für %3 seines Laubs</translation>
+    </message>
+    <message>
+        <source>%1, %2 of sun for each percent.</source>
+        <translation>%1, %2 Sonne für jedes Prozent.</translation>
+    </message>
+    <message>
+        <source>Shorten %1 to %2</source>
+        <translation>%1 auf %2 einkürzen</translation>
+    </message>
+    <message>
+        <source>Thin %1 by %2</source>
+        <translation>%1 um %2 auslichten</translation>
+    </message>
+    <message>
+        <source>Lift %1 to %2</source>
+        <translation>%1 auf %2 anheben</translation>
+    </message>
+    <message>
+        <source>Under clear skies all year: no sunshine by month is set for this garden.</source>
+        <translation>Unter klarem Himmel das ganze Jahr: für diesen Garten ist kein Sonnenschein je Monat eingetragen.</translation>
+    </message>
+    <message>
+        <source>With the sunshine that is set for this garden, over the year %1 of what a clear sky would give.</source>
+        <translation>Mit dem Sonnenschein, der für diesen Garten eingetragen ist, übers Jahr %1 dessen, was ein klarer Himmel gäbe.</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 mol</source>
+        <translation>%1 mol</translation>
+    </message>
+    <message>
+        <source>Young: growing fast</source>
+        <translation>Jung: wächst schnell</translation>
+    </message>
+    <message>
+        <source>Mature</source>
+        <translation>Ausgewachsen</translation>
+    </message>
+    <message>
+        <source>Old: growing little</source>
+        <translation>Alt: wächst wenig</translation>
+    </message>
+    <message>
+        <source>Stressed: drought, wounds, poor leaf</source>
+        <translation>Gestresst: Trockenheit, Wunden, dürftiges Laub</translation>
+    </message>
+    <message>
+        <source>Not known: ask the local authority</source>
+        <translation>Nicht bekannt: fragen Sie die örtliche Behörde</translation>
+    </message>
+    <message>
+        <source>Asked: not protected</source>
+        <translation>Gefragt: nicht geschützt</translation>
+    </message>
+    <message>
+        <source>Protected by law, order or by-law</source>
+        <translation>Durch Gesetz, Verordnung oder Satzung geschützt</translation>
+    </message>
+    <message>
+        <source>Sound: a collar, wood to wood</source>
+        <translation>Gut: mit Astring, Holz an Holz</translation>
+    </message>
+    <message>
+        <source>Codominant: two stems alike, no collar</source>
+        <translation>Zwiesel: zwei gleiche Stämmlinge, kein Astring</translation>
+    </message>
+    <message>
+        <source>Included bark: bark pressed between</source>
+        <translation>Eingeschlossene Rinde: Rinde dazwischen gepresst</translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation>Mit dem Maßband</translation>
+    </message>
+    <message>
+        <source>By eye</source>
+        <translation>Nach Augenmaß</translation>
+    </message>
+    <message>
+        <source>Guessed</source>
+        <translation>Geschätzt</translation>
+    </message>
+    <message>
+        <source>Hollow, closed</source>
+        <translation>Höhlung, geschlossen</translation>
+    </message>
+    <message>
+        <source>Hollow with an opening</source>
+        <translation>Höhlung mit Öffnung</translation>
+    </message>
+    <message>
+        <source>Crack</source>
+        <translation>Riss</translation>
+    </message>
+    <message>
+        <source>Dead from here to the tip</source>
+        <translation>Tot von hier bis zur Spitze</translation>
+    </message>
+    <message>
+        <source>Sparse</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>Medium</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>Dense</source>
+        <translation>Dicht</translation>
+    </message>
+    <message>
+        <source>%1 along it</source>
+        <translation>%1 entlang des Astes</translation>
+    </message>
+    <message>
+        <source>at its union</source>
+        <translation>am Ansatz</translation>
+    </message>
+    <message>
+        <source>at the ground</source>
+        <translation>am Boden</translation>
+    </message>
+    <message>
+        <source>under its weight alone, for as long as it hangs</source>
+        <translation>allein unter seinem Gewicht, so lange er hängt</translation>
+    </message>
+    <message>
+        <source>by its own weight</source>
+        <translation>durch das eigene Gewicht</translation>
+    </message>
+    <message>
+        <source>with the wind from the %1</source>
+        <translation>mit Wind aus %1</translation>
+    </message>
+    <message>
+        <source>%1 is dead or cracked wood: it is given no strength at all, and can come down in any wind or none. It is work for a professional, or to be removed; keep from under it.</source>
+        <translation>%1 ist totes oder gerissenes Holz: ihm wird gar keine Festigkeit zugerechnet, und es kann bei jedem Wind oder ohne herunterkommen. Das ist Arbeit für den Fachmann, oder der Ast muss weg; bleiben Sie darunter weg.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of its expected strength %3; bending moment %4 where it is %5 thick, %6.</source>
+        <translation>%1: %2 der erwarteten Festigkeit %3; Biegemoment %4, wo er %5 dick ist, %6.</translation>
+    </message>
+    <message>
+        <source>Open: fields, lawns or water around it</source>
+        <translation>Offen: Felder, Rasen oder Wasser ringsum</translation>
+    </message>
+    <message>
+        <source>Scattered: trees, hedges and houses here and there</source>
+        <translation>Aufgelockert: hier und da Bäume, Hecken und Häuser</translation>
+    </message>
+    <message>
+        <source>Built up: houses or woodland close together</source>
+        <translation>Bebaut: Häuser oder Wald dicht beieinander</translation>
+    </message>
+    <message>
+        <source>Walled: built up, and walls or tall hedges around it</source>
+        <translation>Umschlossen: bebaut, ringsum Mauern oder hohe Hecken</translation>
+    </message>
+    <message>
+        <source>%1: the strongest of most years</source>
+        <translation>%1: die stärkste der meisten Jahre</translation>
+    </message>
+    <message>
+        <source>%1: a storm as it comes every ten years or so</source>
+        <translation>%1: ein Sturm, wie er etwa alle zehn Jahre kommt</translation>
+    </message>
+    <message>
+        <source>%1: the wind that houses are built for, far from coasts</source>
+        <translation>%1: der Wind, für den Häuser gebaut werden, fern der Küste</translation>
+    </message>
+    <message>
+        <source>Lengths in feet and inches, wind in mph. Metres can be typed too: 2.4 m.</source>
+        <translation>Längen in Fuß und Zoll, Wind in mph. Meter können auch eingegeben werden: 2.4 m.</translation>
+    </message>
+    <message>
+        <source>Lengths in metres, wind in mph. Feet and inches can be typed too: 8 ft 2 in.</source>
+        <translation>Längen in Metern, Wind in mph. Fuß und Zoll können auch eingegeben werden: 8 ft 2 in.</translation>
+    </message>
+    <message>
+        <source>Lengths in metres, girths in centimetres, wind in km/h. Other units can be typed too: 8 ft 2 in.</source>
+        <translation>Längen in Metern, Umfänge in Zentimetern, Wind in km/h. Andere Einheiten können auch eingegeben werden: 8 ft 2 in.</translation>
+    </message>
+    <message>
+        <source>thinning the small shoots of %1</source>
+        <translation>die feinen Triebe von %1 auslichten</translation>
+    </message>
+    <message>
+        <source>taking off %1</source>
+        <translation>%1 abnehmen</translation>
+    </message>
+    <message>
+        <source>%1 % of its strength</source>
+        <translation>%1 % der Festigkeit</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 more gust</source>
+        <translation>%1, %2, %3 mehr Bö</translation>
+    </message>
+    <message>
+        <source>For each percent of the tree's leaf it is relieved most by %1.</source>
+        <translation>Für jedes Prozent Laub des Baums entlastet am meisten: %1.</translation>
+    </message>
+    <message>
+        <source>wet and in fruit</source>
+        <translation>nass und mit Früchten</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>nass</translation>
+    </message>
+    <message>
+        <source>%1 sinks by about %2 where it sinks most, %3 along it.</source>
+        <translation>%1 senkt sich um etwa %2, wo er sich am meisten senkt, %3 entlang des Astes.</translation>
+    </message>
+    <message>
+        <source>Its prop then bears about %1.</source>
+        <translation>Seine Stütze trägt dann etwa %1.</translation>
+    </message>
+    <message>
+        <source>After the cuts its tip springs back by about %1.</source>
+        <translation>Nach den Schnitten federt seine Spitze etwa %1 zurück.</translation>
+    </message>
+    <message>
+        <source>trees with a stem %1 thick weigh %2 to %3 dry, the sketch %4</source>
+        <translation>Bäume mit einem %1 dicken Stamm wiegen trocken %2 bis %3, die Skizze %4</translation>
+    </message>
+    <message>
+        <source>trees with a stem %1 thick have a crown %2 to %3 wide, the sketch %4</source>
+        <translation>Bäume mit einem %1 dicken Stamm haben eine %2 bis %3 breite Krone, die Skizze %4</translation>
+    </message>
+    <message>
+        <source>trees with a stem %1 thick bear %2 to %3 of leaf, the sketch %4</source>
+        <translation>Bäume mit einem %1 dicken Stamm tragen %2 bis %3 Laub, die Skizze %4</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Wood and crown are both much for such a stem: tape its girth again.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Holz und Krone sind beide viel für einen solchen Stamm: messen Sie seinen Umfang noch einmal.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Wood and crown are both little for such a stem: tape its girth again, or draw the limbs that are missing.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Holz und Krone sind beide wenig für einen solchen Stamm: messen Sie seinen Umfang noch einmal, oder zeichnen Sie die Äste, die fehlen.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. The crown fits the stem, so the limbs are probably drawn too thick: tape the thickest ones.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Die Krone passt zum Stamm, also sind die Äste wohl zu dick gezeichnet: messen Sie die dicksten nach.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. The crown fits the stem, so limbs are probably drawn too thin, or are missing: tape the thickest ones.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Die Krone passt zum Stamm, also sind Äste wohl zu dünn gezeichnet, oder es fehlen welche: messen Sie die dicksten nach.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Look again how far the leafy parts reach.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, wie weit die belaubten Teile reichen.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Look again how far the leafy parts reach, and draw those that are missing.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, wie weit die belaubten Teile reichen, und zeichnen Sie die, die fehlen.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Look again how dense its leaf is.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, wie dicht sein Laub ist.</translation>
+    </message>
+    <message>
+        <source>The sketch is doubtful: %1. Look again whether its leaf is so sparse.</source>
+        <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, ob sein Laub so licht ist.</translation>
+    </message>
+    <message>
+        <source>%1 visits, each as far as it may go, don't reach all of it: an arborist may know another way.</source>
+        <translation>%1 Besuche, jeder so weit er gehen darf, schaffen nicht alles: ein Baumpfleger weiß vielleicht einen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>It takes %1 visits; fewer can't do it inside the guideline.</source>
+        <translation>Es braucht %1 Besuche; mit weniger geht es innerhalb des Richtwerts nicht.</translation>
+    </message>
+    <message>
+        <source>It can be done in %1 visits.</source>
+        <translation>Es geht in %1 Besuchen.</translation>
+    </message>
+    <message>
+        <source>The later ones are reckoned with shoots that grow %1 a year: look again when the day comes.</source>
+        <translation>Die späteren sind mit Trieben gerechnet, die %1 im Jahr wachsen: sehen Sie wieder nach, wenn der Tag kommt.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a kind of cut and the limb</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: nothing to cut.</source>
+        <translation>%1: nichts zu schneiden.</translation>
+    </message>
+    <message>
+        <source>%1, for %2 of the leaf: %3.</source>
+        <translation>%1, für %2 des Laubs: %3.</translation>
+    </message>
+    <message>
+        <source>The wind</source>
+        <translation>Der Wind</translation>
+    </message>
+    <message>
+        <source>The weight</source>
+        <translation>Das Gewicht</translation>
+    </message>
+    <message>
+        <source>What they ask of the wood</source>
+        <translation>Was sie dem Holz abverlangen</translation>
+    </message>
+    <message>
+        <source>What the wood bears</source>
+        <translation>Was das Holz trägt</translation>
+    </message>
+    <message>
+        <source>gust at the height where the wind takes hold</source>
+        <translation>Bö in der Höhe, in der der Wind angreift</translation>
+    </message>
+    <message>
+        <source>density of the air</source>
+        <translation>Dichte der Luft</translation>
+    </message>
+    <message>
+        <source>drag coefficient of the leaves in that gust</source>
+        <translation>Widerstandsbeiwert des Laubs in dieser Bö</translation>
+    </message>
+    <message>
+        <source>outline of what grows beyond, as that wind meets it</source>
+        <translation>Umriss dessen, was jenseits wächst, wie dieser Wind ihn trifft</translation>
+    </message>
+    <message>
+        <source>wind force = half the density x gust squared x coefficient x outline</source>
+        <translation>Windkraft = halbe Dichte x Bö im Quadrat x Beiwert x Umriss</translation>
+    </message>
+    <message>
+        <source>its lever arm about the place</source>
+        <translation>ihr Hebelarm um die Stelle</translation>
+    </message>
+    <message>
+        <source>bending by wind = force x arm</source>
+        <translation>Biegung durch Wind = Kraft x Arm</translation>
+    </message>
+    <message>
+        <source>wood beyond the place</source>
+        <translation>Holz jenseits der Stelle</translation>
+    </message>
+    <message>
+        <source>leaf and twigs beyond it</source>
+        <translation>Laub und Zweige jenseits davon</translation>
+    </message>
+    <message>
+        <source>crop beyond it</source>
+        <translation>Früchte jenseits davon</translation>
+    </message>
+    <message>
+        <source>rain or ice beyond it</source>
+        <translation>Regen oder Eis jenseits davon</translation>
+    </message>
+    <message>
+        <source>what props beyond it push up with</source>
+        <translation>womit Stützen jenseits davon nach oben drücken</translation>
+    </message>
+    <message>
+        <source>level distance of their common centre</source>
+        <translation>waagerechter Abstand ihres gemeinsamen Schwerpunkts</translation>
+    </message>
+    <message>
+        <source>bending by weight = mass x gravity x arm</source>
+        <translation>Biegung durch Gewicht = Masse x Erdbeschleunigung x Arm</translation>
+    </message>
+    <message>
+        <source>bending by both, added as arrows are</source>
+        <translation>Biegung durch beides, wie Pfeile addiert</translation>
+    </message>
+    <message>
+        <source>twisting by both</source>
+        <translation>Verdrehung durch beides</translation>
+    </message>
+    <message>
+        <source>pull along the limb (less than nothing is push)</source>
+        <translation>Zug entlang des Astes (weniger als nichts ist Druck)</translation>
+    </message>
+    <message>
+        <source>thickness at the place</source>
+        <translation>Dicke an der Stelle</translation>
+    </message>
+    <message>
+        <source>section modulus of the sound wood</source>
+        <translation>Widerstandsmoment des gesunden Holzes</translation>
+    </message>
+    <message>
+        <source>share of the solid wood's section modulus that the cavity leaves</source>
+        <translation>Anteil am Widerstandsmoment des vollen Holzes, den die Höhlung lässt</translation>
+    </message>
+    <message>
+        <source>stress by bending = moment / modulus</source>
+        <translation>Spannung durch Biegung = Moment / Widerstandsmoment</translation>
+    </message>
+    <message>
+        <source>stress by twisting</source>
+        <translation>Spannung durch Verdrehung</translation>
+    </message>
+    <message>
+        <source>stress by pull or push</source>
+        <translation>Spannung durch Zug oder Druck</translation>
+    </message>
+    <message>
+        <source>greatest stress, all three together</source>
+        <translation>größte Spannung, alle drei zusammen</translation>
+    </message>
+    <message>
+        <source>bending strength of clear green wood</source>
+        <translation>Biegefestigkeit fehlerfreien grünen Holzes</translation>
+    </message>
+    <message>
+        <source>share of it that a whole limb or stem, over bark, reaches</source>
+        <translation>Anteil davon, den ein ganzer Ast oder Stamm, über Rinde, erreicht</translation>
+    </message>
+    <message>
+        <source>thickness of the limb over that of the wood it grows from</source>
+        <translation>Dicke des Astes zu der des Holzes, aus dem er wächst</translation>
+    </message>
+    <message>
+        <source>share that the union leaves</source>
+        <translation>Anteil, den der Ansatz lässt</translation>
+    </message>
+    <message>
+        <source>share that is left under what hangs for hours, days or weeks</source>
+        <translation>Anteil, der unter dem bleibt, was Stunden, Tage oder Wochen hängt</translation>
+    </message>
+    <message>
+        <source>expected strength here = strength and shares multiplied</source>
+        <translation>erwartete Festigkeit hier = Festigkeit und Anteile multipliziert</translation>
+    </message>
+    <message>
+        <source>share of its expected strength that is asked for = stress / strength</source>
+        <translation>abverlangter Anteil der erwarteten Festigkeit = Spannung / Festigkeit</translation>
+    </message>
+    <message>
+        <source>none is counted on</source>
+        <translation>keine wird angerechnet</translation>
+    </message>
+    <message>
+        <source>%1 does better with %2.</source>
+        <translation>%1 gedeiht besser mit %2.</translation>
+    </message>
+    <message>
+        <source>What %1 needs counts from %2, not in %3.</source>
+        <translation>Was %1 braucht, zählt von %2, nicht im %3.</translation>
+    </message>
+    <message>
+        <source>Taken by trees: %1.</source>
+        <translation>Von Bäumen genommen: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of direct sun on a clear day, of %3 under an open sky.</source>
+        <translation>%1: %2 direkte Sonne an einem klaren Tag, von %3 unter freiem Himmel.</translation>
+    </message>
+    <message>
+        <source>nothing overhead</source>
+        <translation>nichts darüber</translation>
+    </message>
+    <message>
+        <source>no load</source>
+        <translation>keine Last</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a strip and its headroom</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Headroom:</source>
+        <translation>Lichte Höhe:</translation>
+    </message>
+    <message>
+        <source>Share of its expected strength that the hardest pressed limb needs in a gust of %1:</source>
+        <translation>Anteil der erwarteten Festigkeit, den eine Bö von %1 dem am stärksten beanspruchten Ast abverlangt:</translation>
+    </message>
+    <message>
+        <source>Direct sun a day on %1 over the growing season:</source>
+        <translation>Direkte Sonne am Tag auf %1 in der Wachstumszeit:</translation>
+    </message>
+    <message>
+        <source>as it is: %1</source>
+        <translation>wie es ist: %1</translation>
+    </message>
+    <message>
+        <source>for %1 of the leaf: %2</source>
+        <translation>für %1 des Laubs: %2</translation>
+    </message>
+    <message>
+        <source>nothing inside the guideline changes that</source>
+        <translation>nichts innerhalb des Richtwerts ändert das</translation>
+    </message>
+    <message>
+        <source>A forecast of %1 is one of steady wind; over open country its gusts reach about %2.</source>
+        <translation>Eine Vorhersage von %1 meint stetigen Wind; über freiem Land erreichen seine Böen etwa %2.</translation>
+    </message>
+    <message>
+        <source>Gusts of %1 are taken as %2.</source>
+        <translation>Böen mit %1 werden als %2 genommen.</translation>
+    </message>
+    <message>
+        <source>The least gust of a severe thunderstorm is taken (%1): it can be stronger.</source>
+        <translation>Genommen wird die geringste Bö eines schweren Gewitters (%1): sie kann stärker sein.</translation>
+    </message>
+    <message>
+        <source>The air is taken as %1.</source>
+        <translation>Die Luft wird mit %1 angenommen.</translation>
+    </message>
+    <message>
+        <source>force %1, %2</source>
+        <translation>Stärke %1, %2</translation>
+    </message>
+    <message>
+        <source>the %1</source>
+        <translation>Baum (%1)</translation>
+    </message>
+    <message>
+        <source>brackets or mushrooms on stem or roots</source>
+        <translation>Konsolen oder Pilze an Stamm oder Wurzeln</translation>
+    </message>
+    <message>
+        <source>wet or bleeding bark</source>
+        <translation>nasse oder blutende Rinde</translation>
+    </message>
+    <message>
+        <source>soil lifting or cracking at the base</source>
+        <translation>sich hebender oder reißender Boden am Stammfuß</translation>
+    </message>
+    <message>
+        <source>a new or growing lean</source>
+        <translation>eine neue oder wachsende Neigung</translation>
+    </message>
+    <message>
+        <source>a broken branch caught in the crown</source>
+        <translation>ein abgebrochener Ast, der in der Krone hängt</translation>
+    </message>
+    <message>
+        <source>a top that has died back</source>
+        <translation>eine abgestorbene Spitze</translation>
+    </message>
+    <message>
+        <source>roots cut by digging or paving</source>
+        <translation>durch Graben oder Pflastern gekappte Wurzeln</translation>
+    </message>
+    <message>
+        <source>a hollow at the foot of the stem</source>
+        <translation>eine Höhlung am Stammfuß</translation>
+    </message>
+    <message>
+        <source>a hole that bats or birds use</source>
+        <translation>ein Loch, das Fledermäuse oder Vögel nutzen</translation>
+    </message>
+    <message>
+        <source>a nest in use</source>
+        <translation>ein benutztes Nest</translation>
+    </message>
+    <message>
+        <source>Take it down in %1 lengths, from the tip inwards: %2.</source>
+        <translation>In %1 Stücken abtragen, von der Spitze nach innen: %2.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>secateurs</source>
+        <translation>Gartenschere</translation>
+    </message>
+    <message>
+        <source>loppers</source>
+        <translation>Astschere</translation>
+    </message>
+    <message>
+        <source>hand saw</source>
+        <translation>Handsäge</translation>
+    </message>
+    <message>
+        <source>pole pruner</source>
+        <translation>Stangenschere</translation>
+    </message>
+    <message>
+        <source>pole saw</source>
+        <translation>Stangensäge</translation>
+    </message>
+    <message>
+        <source>out of reach from the ground</source>
+        <translation>vom Boden aus nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>%1 and about %2</source>
+        <translation>%1 und etwa %2</translation>
+    </message>
+    <message>
+        <source>off %1 at %2 from its union</source>
+        <translation>%1 ab bei %2 vom Ansatz</translation>
+    </message>
+    <message>
+        <source>%1 at its union</source>
+        <translation>%1 am Ansatz</translation>
+    </message>
+    <message>
+        <source>%1 (%2; %3 thick, %4 up; %5)</source>
+        <translation>%1 (%2; %3 dick, %4 hoch; %5)</translation>
+    </message>
+    <message>
+        <source>Pieces can come down up to %1 from the place under the cut.</source>
+        <translation>Stücke können bis zu %1 von der Stelle unter dem Schnitt herunterkommen.</translation>
+    </message>
+    <message>
+        <source>The shoots drop where they hang.</source>
+        <translation>Die Triebe fallen, wo sie hängen.</translation>
+    </message>
+    <message>
+        <source>There: %1.</source>
+        <translation>Dort: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing held from the ground reaches it.</source>
+        <translation>Nichts, was vom Boden aus gehalten wird, reicht hin.</translation>
+    </message>
+    <message>
+        <source>With: %1.</source>
+        <translation>Mit: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of brush on a heap (%2 to %3, as it packs)</source>
+        <translation>%1 Reisig auf einem Haufen (%2 bis %3, je nachdem, wie dicht er liegt)</translation>
+    </message>
+    <message>
+        <source>To carry away: about %1, %2.</source>
+        <translation>Abzufahren: etwa %1, %2.</translation>
+    </message>
+    <message>
+        <source>To carry away: about %1, %2, and %3 of logs stacked (%4, %5 thick and over).</source>
+        <translation>Abzufahren: etwa %1, %2, und %3 gestapeltes Stammholz (%4, %5 dick und mehr).</translation>
+    </message>
+    <message>
+        <source>What is wrong concerns the whole tree, so none of the cuts remains for you.</source>
+        <translation>Was nicht stimmt, betrifft den ganzen Baum, also bleibt kein Schnitt für Sie.</translation>
+    </message>
+    <message>
+        <source>None of the cuts remains for you.</source>
+        <translation>Kein Schnitt bleibt für Sie.</translation>
+    </message>
+    <message>
+        <source>By number, for the arborist: %1; for you: %2.</source>
+        <translation>Nach Nummern, für den Baumpfleger: %1; für Sie: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkCard</name>
+    <message>
+        <source>What would I cut?</source>
+        <translation>Was würde ich schneiden?</translation>
+    </message>
+</context>
+<context>
+    <name>YearCard</name>
+    <message>
+        <source>How is the light over the year?</source>
+        <translation>Wie ist das Licht übers Jahr?</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Pflanzung</translation>
+    </message>
+    <message>
+        <source>Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Lange Striche: %1; kurze: wo sie gut gedeiht.</translation>
+    </message>
+    <message>
+        <source>Bars: direct sun a day; outlines: in the open.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien.</translation>
+    </message>
+    <message>
+        <source>Without it, more sun a day</source>
+        <translation>Ohne ihn, mehr Sonne am Tag</translation>
+    </message>
+    <message>
+        <source>What a cut alone gives, for what share of its leaf: the cheapest hour first</source>
+        <translation>Was ein Schnitt allein gibt, für welchen Anteil seines Laubs: die billigste Stunde zuerst</translation>
+    </message>
+</context>
+<context>
+    <name>app::AddTreeViewModel</name>
+    <message>
+        <source>%1 through</source>
+        <translation>%1 Durchmesser</translation>
+    </message>
+    <message>
+        <source>%1 round</source>
+        <translation>%1 Umfang</translation>
+    </message>
+    <message>
+        <source>Height: a length such as %1.</source>
+        <translation>Höhe: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Spread: a length such as %1.</source>
+        <translation>Kronenbreite: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Lowest limb: a length such as %1.</source>
+        <translation>Unterster Ast: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Runs along: a bearing from 0 to 360, such as 90 for east and west.</source>
+        <translation>Verläuft in Richtung: eine Richtung von 0 bis 360, etwa 90 für Ost-West.</translation>
+    </message>
+    <message>
+        <source>Place: lengths east and north, such as %1.</source>
+        <translation>Standort: Längen nach Osten und Norden, etwa %1.</translation>
+    </message>
+    <message>
+        <source>Type what kind of tree it is, by its common or its Latin name.</source>
+        <translation>Geben Sie die Baumart ein, mit deutschem oder lateinischem Namen.</translation>
+    </message>
+    <message>
+        <source>No species of that name is known here. A relative will do.</source>
+        <translation>Keine Art dieses Namens ist hier bekannt. Eine verwandte genügt.</translation>
+    </message>
+    <message>
+        <source>Choose one of the kinds found.</source>
+        <translation>Wählen Sie eine der gefundenen Arten.</translation>
+    </message>
+    <message>
+        <source>Put the tape round the stem at breast height: a length such as %1.</source>
+        <translation>Legen Sie das Maßband in Brusthöhe um den Stamm: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Measure the stem through at breast height: a length such as %1.</source>
+        <translation>Messen Sie den Stammdurchmesser in Brusthöhe: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation>%1 hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>app::AnswersViewModel</name>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>It hangs over no path, drive or mower strip that you have drawn.</source>
+        <translation>Er hängt über keinen Weg, keine Zufahrt und keine Mähfläche, die Sie gezeichnet haben.</translation>
+    </message>
+    <message>
+        <source>Yes, over everything it hangs over.</source>
+        <translation>Ja, über allem, worüber er hängt.</translation>
+    </message>
+    <message>
+        <source>Not enough over %1.</source>
+        <translation>Nicht genug über %1.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1 is dead or cracked wood: no strength is counted on. It is work for a professional, or to be removed.</source>
+        <translation>%1 ist totes oder gerissenes Holz: auf seine Festigkeit wird nicht gezählt. Das ist Arbeit für den Fachmann, oder der Ast muss weg.</translation>
+    </message>
+    <message>
+        <source>In gusts of %1 I would expect %2 to break.</source>
+        <translation>Bei Böen von %1 wäre zu erwarten, dass %2 bricht.</translation>
+    </message>
+    <message>
+        <source>Gusts of %1 ask most of %2: %3 of its expected strength.</source>
+        <translation>Böen von %1 verlangen %2 am meisten ab: %3 der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>The tree weighs about %1 above ground, %2 of it leaf and crop.</source>
+        <translation>Der Baum wiegt über dem Boden etwa %1, davon %2 Laub und Früchte.</translation>
+    </message>
+    <message>
+        <source>You have drawn no planting that wants light.</source>
+        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
+    </message>
+    <message>
+        <source>Plants rest on %1: their need counts from %2.</source>
+        <translation>Die Pflanzen ruhen am %1: ihr Bedarf zählt von %2.</translation>
+    </message>
+    <message>
+        <source>On %1 every planting gets the least sun it needs.</source>
+        <translation>Am %1 bekommt jede Pflanzung wenigstens so viel Sonne, wie sie braucht.</translation>
+    </message>
+    <message>
+        <source>On %1 too little sun reaches %2.</source>
+        <translation>Am %1 erreicht zu wenig Sonne %2.</translation>
+    </message>
+</context>
+<context>
+    <name>app::ConditionsViewModel</name>
+    <message>
+        <source>%1 (force %2)</source>
+        <translation>%1 (Stärke %2)</translation>
+    </message>
+    <message>
+        <source>The sun is down.</source>
+        <translation>Die Sonne steht unter dem Horizont.</translation>
+    </message>
+    <message>
+        <source>Sun in the %1, %2 high</source>
+        <translation>Sonne im %1, %2 hoch</translation>
+    </message>
+</context>
+<context>
+    <name>app::DayViewModel</name>
+    <message>
+        <source>The warmth can't be read: write it such as %1.</source>
+        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The humidity can't be read: write it such as 55 %.</source>
+        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
+    </message>
+    <message>
+        <source>The gusts can't be read: write them such as %1.</source>
+        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>Write down warmth and gusts as you expect them while you work.</source>
+        <translation>Tragen Sie Wärme und Böen ein, wie Sie sie während der Arbeit erwarten.</translation>
+    </message>
+    <message>
+        <source>The warmth does not speak against it. How strong are the gusts?</source>
+        <translation>Die Wärme spricht nicht dagegen. Wie stark sind die Böen?</translation>
+    </message>
+    <message>
+        <source>The wind does not speak against it. How warm is it in the shade?</source>
+        <translation>Der Wind spricht nicht dagegen. Wie warm ist es im Schatten?</translation>
+    </message>
+    <message>
+        <source>Before every job look for nests, bats and other animals in the tree. If there are any, wait.</source>
+        <translation>Suchen Sie vor jeder Arbeit nach Nestern, Fledermäusen und anderen Tieren im Baum. Sind welche da, warten Sie.</translation>
+    </message>
+    <message>
+        <source>Not in rain, thunder or poor light, and never alone.</source>
+        <translation>Nicht bei Regen, Gewitter oder schlechtem Licht, und nie allein.</translation>
+    </message>
+    <message>
+        <source>The weather is not the whole of it: who may do the work is told above, and your local rules come first.</source>
+        <translation>Das Wetter ist nicht alles: wer die Arbeit machen darf, steht oben, und die örtlichen Vorschriften gehen vor.</translation>
+    </message>
+</context>
+<context>
+    <name>app::DiaryViewModel</name>
+    <message>
+        <source>Looking through the garden…</source>
+        <translation>Der Garten wird durchgesehen…</translation>
+    </message>
+    <message>
+        <source>One thing is overdue.</source>
+        <translation>Eine Sache ist überfällig.</translation>
+    </message>
+    <message>
+        <source>%1 things are overdue.</source>
+        <translation>%1 Sachen sind überfällig.</translation>
+    </message>
+    <message>
+        <source>One thing is due now.</source>
+        <translation>Eine Sache ist jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>%1 things are due now.</source>
+        <translation>%1 Sachen sind jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>There is no tree in this garden yet.</source>
+        <translation>In diesem Garten steht noch kein Baum.</translation>
+    </message>
+    <message>
+        <source>Nothing is due now.</source>
+        <translation>Zurzeit ist nichts fällig.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3.</source>
+        <comment>when (overdue): what</comment>
+        <translation>%1 (%2): %3.</translation>
+    </message>
+    <message>
+        <source>Counted over the last twelve months, as plans are, %1 may go now.</source>
+        <translation>Über die letzten zwölf Monate gezählt, wie bei den Plänen, dürfen jetzt %1 weg.</translation>
+    </message>
+    <message>
+        <source>a wound seen closed</source>
+        <comment>a step of history</comment>
+        <translation>eine Wunde als geschlossen gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>app::Document</name>
+    <message>
+        <source>New garden</source>
+        <translation>Neuer Garten</translation>
+    </message>
+    <message>
+        <source>That can't be drawn: it needs %1.</source>
+        <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
+    </message>
+    <message>
+        <source>This step can't be gone back to: it needs %1.</source>
+        <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program after it was opened here. Save your garden under another name, so that neither is lost.</source>
+        <translation>%1 wurde nach dem Öffnen von einem anderen Programm geändert. Speichern Sie Ihren Garten unter einem anderen Namen, damit keiner von beiden verloren geht.</translation>
+    </message>
+</context>
+<context>
+    <name>app::GardenViewModel</name>
+    <message>
+        <source>%1%2 - Underbough</source>
+        <comment>garden's name, mark of unsaved changes</comment>
+        <translation>%1%2 - Underbough</translation>
+    </message>
+    <message>
+        <source>Only shown</source>
+        <comment>a garden that another window has open</comment>
+        <translation>Nur gezeigt</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation>Alles gespeichert</translation>
+    </message>
+    <message>
+        <source>%1, %2 high, stem %3 thick at breast height</source>
+        <translation>%1, %2 hoch, Stamm %3 dick in Brusthöhe</translation>
+    </message>
+</context>
+<context>
+    <name>app::GoalsViewModel</name>
+    <message>
+        <source>%1 of its strength at most in a storm: %2</source>
+        <translation>Im Sturm höchstens %1 der Festigkeit: %2</translation>
+    </message>
+    <message>
+        <source>every limb</source>
+        <translation>jeder Ast</translation>
+    </message>
+    <message>
+        <source>%1 of sun on %2</source>
+        <translation>%1 Sonne auf %2</translation>
+    </message>
+    <message>
+        <source>The sun that it needs on %1</source>
+        <translation>Die Sonne, die es braucht, auf %1</translation>
+    </message>
+    <message>
+        <source>%1 stays</source>
+        <translation>%1 bleibt</translation>
+    </message>
+    <message>
+        <source>%1 goes</source>
+        <translation>%1 kommt weg</translation>
+    </message>
+    <message>
+        <source>No more than %1 of the leaf</source>
+        <translation>Nicht mehr als %1 des Laubs</translation>
+    </message>
+    <message>
+        <source>reached</source>
+        <translation>erreicht</translation>
+    </message>
+    <message>
+        <source>given up</source>
+        <translation>aufgegeben</translation>
+    </message>
+    <message>
+        <source>not in full</source>
+        <translation>nicht ganz</translation>
+    </message>
+    <message>
+        <source>left aside</source>
+        <translation>beiseitegelassen</translation>
+    </message>
+    <message>
+        <source>leave a limb</source>
+        <translation>Ast lassen</translation>
+    </message>
+    <message>
+        <source>take a limb</source>
+        <translation>Ast nehmen</translation>
+    </message>
+    <message>
+        <source>a share of its strength such as 80 %</source>
+        <translation>einen Anteil der Festigkeit wie 80 %</translation>
+    </message>
+    <message>
+        <source>relieve the limbs</source>
+        <translation>die Äste entlasten</translation>
+    </message>
+    <message>
+        <source>hours of sun a day such as 4.5</source>
+        <translation>Sonnenstunden am Tag wie 4.5</translation>
+    </message>
+    <message>
+        <source>give light</source>
+        <translation>Licht geben</translation>
+    </message>
+    <message>
+        <source>a share of the leaf such as 15 %</source>
+        <translation>einen Laubanteil wie 15 %</translation>
+    </message>
+    <message>
+        <source>spare the leaf</source>
+        <translation>das Laub schonen</translation>
+    </message>
+    <message>
+        <source>drop a goal</source>
+        <translation>ein Ziel streichen</translation>
+    </message>
+    <message>
+        <source>Found “%1”, expected %2.</source>
+        <translation>„%1“ gefunden, %2 erwartet.</translation>
+    </message>
+</context>
+<context>
+    <name>app::HandleModel</name>
+    <message>
+        <source>Union of %1</source>
+        <translation>Ansatz von %1</translation>
+    </message>
+    <message>
+        <source>End of %1</source>
+        <translation>Ende von %1</translation>
+    </message>
+    <message>
+        <source>Bend in %1</source>
+        <translation>Biegung in %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 above the ground, %3 thick</source>
+        <translation>%1: %2 über dem Boden, %3 dick</translation>
+    </message>
+</context>
+<context>
+    <name>app::LightViewModel</name>
+    <message>
+        <source>You have drawn no planting that wants light.</source>
+        <translation>Sie haben keine Pflanzung gezeichnet, die Licht braucht.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of direct sun a day and %3, of %4 and %5 in the open.</source>
+        <translation>%1: %2 direkte Sonne am Tag und %3, von %4 und %5 im Freien.</translation>
+    </message>
+    <message>
+        <source>%1 needs %2</source>
+        <translation>%1 braucht %2</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::LimbShapeViewModel</name>
+    <message>
+        <source>change the girth of %1</source>
+        <translation>Umfang von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the hanging shoots of %1</source>
+        <translation>hängende Triebe von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the leaf of %1</source>
+        <translation>Laub von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Thickness of %1</source>
+        <translation>Dicke von %1</translation>
+    </message>
+    <message>
+        <source>Where the leaf of %1 starts</source>
+        <translation>Wo das Laub von %1 beginnt</translation>
+    </message>
+    <message>
+        <source>How wide the leaf of %1 is</source>
+        <translation>Wie breit das Laub von %1 ist</translation>
+    </message>
+    <message>
+        <source>How low the shoots of %1 hang</source>
+        <translation>Wie tief die Triebe von %1 hängen</translation>
+    </message>
+</context>
+<context>
+    <name>app::LimbViewModel</name>
+    <message>
+        <source>change the %1 of %2</source>
+        <translation>%1 von %2 ändern</translation>
+    </message>
+    <message>
+        <source>%1: a length such as %2.</source>
+        <translation>%1: eine Länge wie %2.</translation>
+    </message>
+    <message>
+        <source>At its union</source>
+        <translation>Am Astansatz</translation>
+    </message>
+    <message>
+        <source>At the ground</source>
+        <translation>Am Boden</translation>
+    </message>
+    <message>
+        <source>At its end</source>
+        <translation>An der Spitze</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>Girth: a length such as %1.</source>
+        <translation>Umfang: eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>girth</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>measuring</source>
+        <translation>Messart</translation>
+    </message>
+    <message>
+        <source>union</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Laub</translation>
+    </message>
+    <message>
+        <source>Leaves from</source>
+        <translation>Laub ab</translation>
+    </message>
+    <message>
+        <source>Leaf around it</source>
+        <translation>Laub ringsum</translation>
+    </message>
+    <message>
+        <source>Hanging shoots</source>
+        <translation>Hängende Triebe</translation>
+    </message>
+    <message>
+        <source>hanging shoots</source>
+        <translation>hängende Triebe</translation>
+    </message>
+    <message>
+        <source>Fruit: a weight such as %1.</source>
+        <translation>Früchte: ein Gewicht wie %1.</translation>
+    </message>
+    <message>
+        <source>crop</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, %2 entlang des Astes</translation>
+    </message>
+    <message>
+        <source>Where along the limb</source>
+        <translation>Wo entlang des Astes</translation>
+    </message>
+    <message>
+        <source>Sound wood around it: a thickness such as %1.</source>
+        <translation>Gesundes Holz ringsum: eine Dicke wie %1.</translation>
+    </message>
+    <message>
+        <source>defects</source>
+        <translation>Schäden</translation>
+    </message>
+    <message>
+        <source>copy %1</source>
+        <translation>%1 kopieren</translation>
+    </message>
+    <message>
+        <source>mirror %1</source>
+        <translation>%1 spiegeln</translation>
+    </message>
+    <message>
+        <source>split %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>That limb is too short to be split.</source>
+        <translation>Dieser Ast ist zu kurz zum Teilen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::NewGardenViewModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>city, country</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>My garden</source>
+        <translation>Mein Garten</translation>
+    </message>
+    <message>
+        <source>By the clock of %1.</source>
+        <translation>Nach der Uhr von %1.</translation>
+    </message>
+    <message>
+        <source>By the clock of %1, %2 km away.</source>
+        <translation>Nach der Uhr von %1, %2 km entfernt.</translation>
+    </message>
+    <message>
+        <source>Give the garden a name.</source>
+        <translation>Geben Sie dem Garten einen Namen.</translation>
+    </message>
+    <message>
+        <source>Find the nearest city, or type latitude and longitude.</source>
+        <translation>Suchen Sie die nächste Stadt, oder geben Sie Breite und Länge ein.</translation>
+    </message>
+    <message>
+        <source>Latitude: degrees north such as 47.4, or south such as 33.9 S.</source>
+        <translation>Breite: Grad Nord wie 47.4 oder Süd wie 33.9 S.</translation>
+    </message>
+    <message>
+        <source>Longitude: degrees east such as 8.5, or west such as 77.0 W.</source>
+        <translation>Länge: Grad Ost wie 8.5 oder West wie 77.0 W.</translation>
+    </message>
+    <message>
+        <source>Height above the sea: a height such as %1.</source>
+        <translation>Höhe über dem Meer: eine Höhe wie %1.</translation>
+    </message>
+    <message>
+        <source>Gust: a wind speed such as %1.</source>
+        <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
+    </message>
+    <message>
+        <source>That can't be a garden: it needs %1.</source>
+        <translation>Das kann kein Garten sein: es braucht %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PaperViewModel</name>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. Choose another place.</source>
+        <translation>%1 ließ sich nicht schreiben: %2. Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <source>No program here opens PDF files: save the pages and print them elsewhere.</source>
+        <translation>Kein Programm hier öffnet PDF-Dateien: speichern Sie die Seiten und drucken Sie sie anderswo.</translation>
+    </message>
+    <message>
+        <source>Opened in your PDF viewer: print it from there.</source>
+        <translation>In Ihrem PDF-Betrachter geöffnet: drucken Sie von dort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PlanEditorViewModel</name>
+    <message>
+        <source>Drag it by its middle or by a corner, or type its sizes.</source>
+        <translation>Ziehen Sie es an der Mitte oder an einer Ecke, oder geben Sie die Maße ein.</translation>
+    </message>
+    <message>
+        <source>Choose what to draw, or click what is there to change it.</source>
+        <translation>Wählen Sie, was Sie zeichnen wollen, oder klicken Sie an, was da ist, um es zu ändern.</translation>
+    </message>
+    <message>
+        <source>Drag along the wire, or click its points. Enter ends it; with nothing clicked it puts one in the middle.</source>
+        <translation>Ziehen Sie entlang der Leitung, oder klicken Sie ihre Punkte an. Eingabe beendet sie; ohne Klick kommt eine in die Mitte.</translation>
+    </message>
+    <message>
+        <source>Drag a box, or click its corners one by one. Enter ends it; with nothing clicked it puts one in the middle.</source>
+        <translation>Ziehen Sie ein Rechteck, oder klicken Sie die Ecken einzeln an. Eingabe schließt es; ohne Klick kommt eines in die Mitte.</translation>
+    </message>
+    <message>
+        <source>Click the next corner. Backspace takes one back, Escape all.</source>
+        <translation>Klicken Sie die nächste Ecke an. Rücktaste nimmt eine zurück, Esc alle.</translation>
+    </message>
+    <message>
+        <source>Click on, or press Enter to end the wire.</source>
+        <translation>Klicken Sie weiter, oder beenden Sie die Leitung mit Eingabe.</translation>
+    </message>
+    <message>
+        <source>Click on, or press Enter or the first corner to close it.</source>
+        <translation>Klicken Sie weiter; Eingabe oder die erste Ecke schließt es.</translation>
+    </message>
+    <message>
+        <source>draw a %1</source>
+        <translation>%1 zeichnen</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Where %1 stands</source>
+        <translation>Wo %1 steht</translation>
+    </message>
+    <message>
+        <source>All of %1</source>
+        <translation>%1 als Ganzes</translation>
+    </message>
+    <message>
+        <source>A corner of %1</source>
+        <translation>Eine Ecke von %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::PlanViewModel</name>
+    <message numerus="yes">
+        <source>Plan of %1, north up: %n trees.</source>
+        <translation><numerusform>Plan von %1, Norden oben: %n Baum.</numerusform><numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>app::SideViewModel</name>
+    <message>
+        <source>Looking %1</source>
+        <translation>Blick nach %1</translation>
+    </message>
+    <message>
+        <source>There is no tree in this garden yet.</source>
+        <translation>In diesem Garten steht noch kein Baum.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 from the side, looking %2: %3 high, %n limbs.</source>
+        <translation><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 long, %2 thick at its union, %3 at its end</source>
+        <translation>%1 lang, %2 dick am Ansatz, %3 an der Spitze</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>Tints of the limbs, lightest load first: %1</source>
+        <translation>Farben der Äste, geringste Last zuerst: %1</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>change the girth of %1</source>
+        <translation>Umfang von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Start the stroke on the limb that the new one grows from.</source>
+        <translation>Beginnen Sie den Strich auf dem Ast, aus dem der neue wächst.</translation>
+    </message>
+    <message>
+        <source>draw a limb</source>
+        <translation>einen Ast zeichnen</translation>
+    </message>
+    <message>
+        <source>rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>erase %1</source>
+        <translation>%1 löschen</translation>
+    </message>
+</context>
+<context>
+    <name>app::ThingViewModel</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>common name, Latin name</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>change the %1 of %2</source>
+        <translation>%1 von %2 ändern</translation>
+    </message>
+    <message>
+        <source>%1: a length such as %2.</source>
+        <translation>%1: eine Länge wie %2.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>Pflanze</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Headroom</source>
+        <translation>Lichte Höhe</translation>
+    </message>
+    <message>
+        <source>headroom</source>
+        <translation>lichte Höhe</translation>
+    </message>
+    <message>
+        <source>Voltage: kilovolts, such as 0.4 for the wires to a house; leave it empty if nobody knows.</source>
+        <translation>Spannung: Kilovolt, etwa 0.4 für die Leitung zum Haus; leer lassen, wenn niemand sie kennt.</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>East</source>
+        <translation>Osten</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation>Norden</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Standort</translation>
+    </message>
+</context>
+<context>
+    <name>app::TreeViewModel</name>
+    <message>
+        <source>rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>change the year of %1</source>
+        <translation>Pflanzjahr von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Planted: a year such as 1987; leave it empty if nobody knows.</source>
+        <translation>Gepflanzt: ein Jahr wie 1987; leer lassen, wenn niemand es weiß.</translation>
+    </message>
+    <message>
+        <source>change the vigour of %1</source>
+        <translation>Wuchskraft von %1 ändern</translation>
+    </message>
+    <message>
+        <source>change the protection of %1</source>
+        <translation>Schutz von %1 ändern</translation>
+    </message>
+    <message>
+        <source>note %1</source>
+        <translation>%1 notieren</translation>
+    </message>
+    <message>
+        <source>take back %1</source>
+        <translation>%1 zurücknehmen</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>app::TrialViewModel</name>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>Room over %1</source>
+        <translation>Lichte Höhe über %1</translation>
+    </message>
+    <message>
+        <source>Hardest pressed limb</source>
+        <translation>Am stärksten beanspruchter Ast</translation>
+    </message>
+    <message>
+        <source>%1, as a share of its expected strength.</source>
+        <translation>%1, als Anteil der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>%1 now, %2 then, as a share of their expected strength.</source>
+        <translation>Jetzt %1, danach %2, als Anteil der erwarteten Festigkeit.</translation>
+    </message>
+    <message>
+        <source>Bending at the foot of the stem</source>
+        <translation>Biegung am Stammfuß</translation>
+    </message>
+    <message>
+        <source>In the gust that is asked about, from the worst side.</source>
+        <translation>In der gefragten Bö, von der ungünstigsten Seite.</translation>
+    </message>
+    <message>
+        <source>Sun on %1</source>
+        <translation>Sonne auf %1</translation>
+    </message>
+    <message>
+        <source>Direct sun on the day that is asked about.</source>
+        <translation>Direkte Sonne am gefragten Tag.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf, of %2 that may go now</source>
+        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
+    </message>
+    <message>
+        <source>The guideline will not have this.</source>
+        <translation>Der Richtwert lässt das nicht zu.</translation>
+    </message>
+    <message>
+        <source>This does all that is wanted, inside the guideline.</source>
+        <translation>Das leistet alles Gewünschte, innerhalb des Richtwerts.</translation>
+    </message>
+    <message>
+        <source>Inside the guideline, but not all that is wanted.</source>
+        <translation>Innerhalb des Richtwerts, aber nicht alles Gewünschte.</translation>
+    </message>
+</context>
+<context>
+    <name>app::Units</name>
+    <message>
+        <source>north</source>
+        <translation>Norden</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>Nordosten</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>Osten</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>Südosten</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>Süden</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>Südwesten</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>Westen</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>Nordwesten</translation>
+    </message>
+</context>
+<context>
+    <name>app::VisitForm</name>
+    <message>
+        <source>A visit to %1</source>
+        <translation>Besuch bei %1</translation>
+    </message>
+    <message>
+        <source>Thinned by</source>
+        <translation>Ausgelichtet um</translation>
+    </message>
+    <message>
+        <source>Cut at, from its union</source>
+        <translation>Geschnitten bei, ab Ansatz</translation>
+    </message>
+    <message>
+        <source>Lifted to, above the ground</source>
+        <translation>Angehoben auf, über dem Boden</translation>
+    </message>
+    <message>
+        <source>drawn: %1</source>
+        <translation>gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>%1 by the plan</source>
+        <translation>%1 laut Plan</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Which limb was it? Choose one, or write its name.</source>
+        <translation>Welcher Ast war es? Wählen Sie einen, oder schreiben Sie seinen Namen.</translation>
+    </message>
+    <message>
+        <source>By how much was it thinned? Write a share such as 20 %.</source>
+        <translation>Um wie viel wurde ausgelichtet? Schreiben Sie einen Anteil wie 20 %.</translation>
+    </message>
+    <message>
+        <source>Where was it cut? Write a length such as %1.</source>
+        <translation>Wo wurde geschnitten? Schreiben Sie eine Länge wie %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1 was changed: write how, such as %2.</source>
+        <translation>Schnitt %1 wurde geändert: schreiben Sie wie, etwa %2.</translation>
+    </message>
+    <message>
+        <source>The share of the leaf can't be read: write one such as 8 %.</source>
+        <translation>Der Laubanteil ist nicht lesbar: schreiben Sie etwa 8 %.</translation>
+    </message>
+    <message>
+        <source>The day can't be read: write it such as %1.</source>
+        <translation>Der Tag ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The day to come again can't be read: write it such as %1.</source>
+        <translation>Der Tag des nächsten Besuchs ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The day to come again lies before the visit.</source>
+        <translation>Der Tag des nächsten Besuchs liegt vor dem Besuch.</translation>
+    </message>
+    <message>
+        <source>The headroom over %1 can't be read: write it such as %2.</source>
+        <translation>Die lichte Höhe über %1 ist nicht lesbar: schreiben Sie etwa %2.</translation>
+    </message>
+    <message>
+        <source>The warmth can't be read: write it such as %1.</source>
+        <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>The humidity can't be read: write it such as 55 %.</source>
+        <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
+    </message>
+    <message>
+        <source>The gusts can't be read: write them such as %1.</source>
+        <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
+    </message>
+    <message>
+        <source>a visit on %1</source>
+        <comment>a step of history</comment>
+        <translation>ein Besuch am %1</translation>
+    </message>
+    <message>
+        <source>One of the cuts can't be made on the sketch as it is drawn. Untick "cut the sketch too", or change that cut.</source>
+        <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::WorkViewModel</name>
+    <message>
+        <source>%1 of the leaf, of %2 that may go now</source>
+        <translation>%1 des Laubs, von %2, die jetzt gehen dürfen</translation>
+    </message>
+    <message>
+        <source>Every other set of cuts was weighed: none does it with less leaf.</source>
+        <translation>Jede andere Reihe von Schnitten wurde gewogen: keine schafft es mit weniger Laub.</translation>
+    </message>
+    <message>
+        <source>The search was cut short: a set with less leaf may exist.</source>
+        <translation>Die Suche wurde abgekürzt: eine Reihe mit weniger Laub kann es geben.</translation>
+    </message>
+</context>
+</TS>
