@@ -96,7 +96,7 @@
         <translation>Verläuft in Richtung, Grad</translation>
     </message>
     <message>
-        <source>Stands east of the plan's middle by</source>
+        <source>Stands east of the plan&apos;s middle by</source>
         <translation>Steht östlich der Planmitte um</translation>
     </message>
     <message>
@@ -154,7 +154,10 @@
     </message>
     <message numerus="yes">
         <source>All %n cautions</source>
-        <translation><numerusform>Der eine Warnhinweis</numerusform><numerusform>Alle %n Warnhinweise</numerusform></translation>
+        <translation>
+            <numerusform>Der eine Warnhinweis</numerusform>
+            <numerusform>Alle %n Warnhinweise</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -205,6 +208,14 @@
     <message>
         <source>Take this limb whatever else is cut</source>
         <translation>Diesen Ast nehmen, was auch sonst geschnitten wird</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Warum?</translation>
+    </message>
+    <message>
+        <source>Why this number?</source>
+        <translation>Warum diese Zahl?</translation>
     </message>
 </context>
 <context>
@@ -387,7 +398,7 @@
         <translation>der Datenträger ist voll</translation>
     </message>
     <message>
-        <source>the file or its folder can't be written</source>
+        <source>the file or its folder can&apos;t be written</source>
         <translation>die Datei oder ihr Ordner ist nicht beschreibbar</translation>
     </message>
     <message>
@@ -403,12 +414,15 @@
         <translation>sie ist beschädigt</translation>
     </message>
     <message>
-        <source>%1 can't be used. %2.</source>
+        <source>%1 can&apos;t be used. %2.</source>
         <translation>%1 ist nicht brauchbar. %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1 can't be used. %2, and %n more.</source>
-        <translation><numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform><numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform></translation>
+        <source>%1 can&apos;t be used. %2, and %n more.</source>
+        <translation>
+            <numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform>
+            <numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 was not saved: %2. Your garden is still here; save it under another name, or try again once that is mended.</source>
@@ -419,11 +433,11 @@
         <translation>%1 ist in einem anderen Fenster offen: hier wird es nur gezeigt. Ändern Sie es dort, oder speichern Sie es hier unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>%1 can't be written. What you change is kept in this window only: save it under another name.</source>
+        <source>%1 can&apos;t be written. What you change is kept in this window only: save it under another name.</source>
         <translation>%1 ist nicht beschreibbar. Was Sie ändern, bleibt nur in diesem Fenster: speichern Sie es unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>%1 was brought to this program's form. As it was, it is kept in %2.</source>
+        <source>%1 was brought to this program&apos;s form. As it was, it is kept in %2.</source>
         <translation>%1 wurde in die Form dieses Programms gebracht. Wie es war, bleibt es in %2 erhalten.</translation>
     </message>
     <message>
@@ -432,7 +446,10 @@
     </message>
     <message numerus="yes">
         <source>%1 was saved, but %n photos could not be found and are not in it.</source>
-        <translation><numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform><numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform></translation>
+        <translation>
+            <numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform>
+            <numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 was not saved: %2. Your garden is still here; save it under another name.</source>
@@ -517,7 +534,7 @@
         <translation>Sein Schatten</translation>
     </message>
     <message>
-        <source>The tree's shadow</source>
+        <source>The tree&apos;s shadow</source>
         <translation>Der Schatten des Baums</translation>
     </message>
     <message>
@@ -529,7 +546,7 @@
         <translation>Entfernung zum Stamm</translation>
     </message>
     <message>
-        <source>Your eye's height</source>
+        <source>Your eye&apos;s height</source>
         <translation>Ihre Augenhöhe</translation>
     </message>
     <message>
@@ -568,7 +585,7 @@
     </message>
     <message>
         <source>Erase limb</source>
-        <translation>Ast löschen</translation>
+        <translation>Löschen</translation>
     </message>
 </context>
 <context>
@@ -767,6 +784,56 @@
     </message>
 </context>
 <context>
+    <name>OfferCurve</name>
+    <message>
+        <source>Press to try its cuts out.</source>
+        <translation>Drücken, um die Schnitte zu probieren.</translation>
+    </message>
+    <message>
+        <source>Press to put all back.</source>
+        <translation>Drücken, um alles zurückzusetzen.</translation>
+    </message>
+    <message>
+        <source>no leaf</source>
+        <translation>kein Laub</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf</source>
+        <translation>%1 des Laubs</translation>
+    </message>
+</context>
+<context>
+    <name>OffersCard</name>
+    <message>
+        <source>What would more or less leaf buy?</source>
+        <translation>Was brächte mehr oder weniger Laub?</translation>
+    </message>
+    <message>
+        <source>Put it away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Weigh it</source>
+        <translation>Abwägen</translation>
+    </message>
+    <message>
+        <source>Headroom, relief and sun for 5, 10, 15 % of the leaf and more, each by itself</source>
+        <translation>Lichte Höhe, Entlastung und Sonne für 5, 10, 15 % des Laubs und mehr, jedes für sich</translation>
+    </message>
+    <message>
+        <source>Weighing leaf against what it buys</source>
+        <translation>Laub wird gegen den Nutzen abgewogen</translation>
+    </message>
+    <message>
+        <source>What is bought</source>
+        <translation>Was es bringt</translation>
+    </message>
+    <message>
+        <source>Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing.</source>
+        <translation>Jeder Punkt ist das Beste, was für so viel Laub innerhalb des Richtwerts gefunden wurde. Drücken Sie auf einen, um seine Schnitte auf der Zeichnung zu probieren.</translation>
+    </message>
+</context>
+<context>
     <name>PaperSheet</name>
     <message>
         <source>Save the pages</source>
@@ -813,12 +880,15 @@
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Some of this is an arborist's work: “For an arborist” is one page to hand over.</source>
+        <source>Some of this is an arborist&apos;s work: “For an arborist” is one page to hand over.</source>
         <translation>Ein Teil davon ist Arbeit für den Baumpfleger: „Für den Baumpfleger“ ist eine Seite zum Mitgeben.</translation>
     </message>
     <message numerus="yes">
         <source>%n pages: %1</source>
-        <translation><numerusform>%n Seite: %1</numerusform><numerusform>%n Seiten: %1</numerusform></translation>
+        <translation>
+            <numerusform>%n Seite: %1</numerusform>
+            <numerusform>%n Seiten: %1</numerusform>
+        </translation>
     </message>
     <message>
         <source>Working it out…</source>
@@ -935,11 +1005,11 @@
         <translation>Änderungen an %1 speichern?</translation>
     </message>
     <message>
-        <source>If you don't save, what you drew since the last save is lost.</source>
+        <source>If you don&apos;t save, what you drew since the last save is lost.</source>
         <translation>Ohne Speichern geht verloren, was Sie seit dem letzten Speichern gezeichnet haben.</translation>
     </message>
     <message>
-        <source>Don't save</source>
+        <source>Don&apos;t save</source>
         <translation>Nicht speichern</translation>
     </message>
     <message>
@@ -976,7 +1046,7 @@
     <name>SidePage</name>
     <message>
         <source>Draw a limb</source>
-        <translation>Ast zeichnen</translation>
+        <translation>Zeichnen</translation>
     </message>
     <message>
         <source>Draw one stroke from the limb it grows from. With the keyboard: Insert on a handle.</source>
@@ -984,7 +1054,7 @@
     </message>
     <message>
         <source>Try a cut</source>
-        <translation>Schnitt probieren</translation>
+        <translation>Probeschnitt</translation>
     </message>
     <message>
         <source>Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.</source>
@@ -992,11 +1062,11 @@
     </message>
     <message>
         <source>As it stands</source>
-        <translation>Wie er steht</translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>After the cuts</source>
-        <translation>Nach den Schnitten</translation>
+        <translation>Danach</translation>
     </message>
     <message>
         <source>Side view</source>
@@ -1036,6 +1106,22 @@
     <message>
         <source>%1 short</source>
         <translation>es fehlen %1</translation>
+    </message>
+</context>
+<context>
+    <name>StagesCard</name>
+    <message>
+        <source>How many visits will it take?</source>
+        <translation>Wie viele Besuche braucht es?</translation>
+    </message>
+    <message>
+        <source>Spreading the work over visits</source>
+        <translation>Die Arbeit wird auf Besuche verteilt</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and date of a visit</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -1176,7 +1262,7 @@
     </message>
     <message>
         <source>About it…</source>
-        <translation>Angaben…</translation>
+        <translation>Daten…</translation>
     </message>
     <message>
         <source>Name, vigour, protection, signs seen, and taking the tree away</source>
@@ -1262,7 +1348,7 @@
     </message>
     <message>
         <source>Press “Try a cut”, then a limb where you would saw. Nothing is changed by it.</source>
-        <translation>Drücken Sie „Schnitt probieren“, dann einen Ast, wo Sie sägen würden. Geändert wird dadurch nichts.</translation>
+        <translation>Drücken Sie „Probeschnitt“, dann einen Ast, wo Sie sägen würden. Geändert wird dadurch nichts.</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -1432,6 +1518,36 @@
     <message>
         <source>Me, or a professional?</source>
         <translation>Ich, oder ein Fachmann?</translation>
+    </message>
+    <message>
+        <source>Why? The rules and who wrote them</source>
+        <translation>Warum? Die Regeln, und von wem sie sind</translation>
+    </message>
+</context>
+<context>
+    <name>WhyButton</name>
+    <message>
+        <source>Why this number?</source>
+        <translation>Warum diese Zahl?</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPage</name>
+    <message>
+        <source>Working it out…</source>
+        <translation>Wird ausgearbeitet…</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Back to the answers</source>
+        <translation>Zurück zu den Antworten</translation>
+    </message>
+    <message>
+        <source>Numbers such as L10 or A2 are those of the formulas in %1 of the program&apos;s documentation.</source>
+        <translation>Nummern wie L10 oder A2 sind die der Formeln in %1 der Dokumentation des Programms.</translation>
     </message>
 </context>
 <context>
@@ -1664,7 +1780,7 @@
         <translation>Versichert: Nachweise der Haftpflicht und der Unfallversicherung der Arbeitenden, am Tag gültig; rufen Sie den Versicherer an.</translation>
     </message>
     <message>
-        <source>Works to the standard in force here for pruning and for safe work (ANSI A300 and Z133, BS 3998, EN or the local one). No topping, no lion's tails, no climbing spikes on a tree that stays.</source>
+        <source>Works to the standard in force here for pruning and for safe work (ANSI A300 and Z133, BS 3998, EN or the local one). No topping, no lion&apos;s tails, no climbing spikes on a tree that stays.</source>
         <translation>Arbeitet nach dem hier geltenden Regelwerk für Schnitt und Arbeitssicherheit (ANSI A300 und Z133, BS 3998, EN oder das örtliche). Keine Kappung, kein Leerschneiden des Kroneninneren, keine Steigeisen an einem Baum, der stehen bleibt.</translation>
     </message>
     <message>
@@ -1672,7 +1788,7 @@
         <translation>Ein schriftliches Angebot nach Besichtigung: was geschnitten wird, wo, wie viel Laub, wer es abfährt, was es kostet, wann. Zwei oder drei Angebote.</translation>
     </message>
     <message>
-        <source>Who rings the line's operator, asks the authority for permits, looks for nests and bats, and keeps the path shut.</source>
+        <source>Who rings the line&apos;s operator, asks the authority for permits, looks for nests and bats, and keeps the path shut.</source>
         <translation>Wer den Netzbetreiber anruft, die Behörde um Genehmigung fragt, nach Nestern und Fledermäusen sucht und den Weg sperrt.</translation>
     </message>
     <message>
@@ -1881,7 +1997,7 @@
     </message>
     <message>
         <source>Done</source>
-        <translation>Erledigt</translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Over</source>
@@ -2158,10 +2274,6 @@
         <translation>%1 von %2: warum die Zahlen so sind</translation>
     </message>
     <message>
-        <source>Reckoned for %1, a gust of %2 (%3) and air of %4, at the place and in the wind that ask most of it. In brackets: the formula's number in docs/methods/load.md, and the source.</source>
-        <translation>Gerechnet für %1, eine Bö von %2 (%3) und Luft von %4, an der Stelle und in dem Wind, die ihm am meisten abverlangen. In Klammern: die Nummer der Formel in docs/methods/load.md, und die Quelle.</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>full sun, enough</comment>
         <translation>%1, %2</translation>
@@ -2203,7 +2315,7 @@
         <translation>Licht auf den Pflanzungen, %1</translation>
     </message>
     <message>
-        <source>Each cut is told by itself, for the mean day of %1. How much may go at once, where and by whom is what "suggest" answers.</source>
+        <source>Each cut is told by itself, for the mean day of %1. How much may go at once, where and by whom is what &quot;suggest&quot; answers.</source>
         <translation>Jeder Schnitt steht für sich, für den mittleren Tag (%1). Wie viel auf einmal gehen darf, wo und durch wen, beantwortet „suggest“.</translation>
     </message>
     <message>
@@ -2375,7 +2487,7 @@
         <translation>wie stark der Wind an seinen Blättern zieht</translation>
     </message>
     <message>
-        <source>how much of the forecast's gust gets here</source>
+        <source>how much of the forecast&apos;s gust gets here</source>
         <translation>wie viel von der vorhergesagten Bö hier ankommt</translation>
     </message>
     <message>
@@ -2447,7 +2559,7 @@
         <translation>Bitten Sie im Zweifel einen geprüften Baumpfleger, sich den Baum selbst anzusehen, und zwar sofort bei einem Riss, einer frischen Neigung, sich hebendem Boden, einem hängengebliebenen Ast oder Pilzen am Stammfuß.</translation>
     </message>
     <message>
-        <source>Every overhead wire counts as live. Within 3 m (10 ft) of one, or if a branch could fall that near, do not cut: call the line's operator. In the UK ask the operator first within 10 m.</source>
+        <source>Every overhead wire counts as live. Within 3 m (10 ft) of one, or if a branch could fall that near, do not cut: call the line&apos;s operator. In the UK ask the operator first within 10 m.</source>
         <translation>Jede Freileitung gilt als unter Spannung. Im Umkreis von 3 m (10 ft), oder wenn ein Ast so nah fallen könnte, schneiden Sie nicht: rufen Sie den Netzbetreiber an. Im Vereinigten Königreich fragen Sie den Betreiber zuerst innerhalb von 10 m.</translation>
     </message>
     <message>
@@ -2531,7 +2643,7 @@
         <translation>Diese Schnitte geben jeder Fläche ihre lichte Höhe, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
     </message>
     <message>
-        <source>The headroom can't be had inside the guideline.</source>
+        <source>The headroom can&apos;t be had inside the guideline.</source>
         <translation>Die lichte Höhe ist innerhalb des Richtwerts nicht zu haben.</translation>
     </message>
     <message>
@@ -2849,7 +2961,7 @@
         <translation>Der Besuch am %1 hat schon %2 des Laubs genommen.</translation>
     </message>
     <message>
-        <source>The guideline lets at most %1 of this tree's leaf go within twelve months.</source>
+        <source>The guideline lets at most %1 of this tree&apos;s leaf go within twelve months.</source>
         <translation>Der Richtwert lässt höchstens %1 des Laubs dieses Baums in zwölf Monaten gehen.</translation>
     </message>
     <message>
@@ -2873,19 +2985,19 @@
         <translation>%1 des Laubs blieben in den unteren zwei Dritteln der Krone; mindestens %2 gehören dorthin.</translation>
     </message>
     <message>
-        <source>Lifting the crown further would leave too little living crown for the tree's height.</source>
+        <source>Lifting the crown further would leave too little living crown for the tree&apos;s height.</source>
         <translation>Den Kronenansatz weiter anzuheben ließe für die Höhe des Baums zu wenig lebende Krone.</translation>
     </message>
     <message>
-        <source>The living crown would take up %1 of the tree's height; at least %2 is better.</source>
+        <source>The living crown would take up %1 of the tree&apos;s height; at least %2 is better.</source>
         <translation>Die lebende Krone nähme noch %1 der Baumhöhe ein; mindestens %2 sind besser.</translation>
     </message>
     <message>
-        <source>All wounds together would come to more than a third of the stem's section, which is severe.</source>
+        <source>All wounds together would come to more than a third of the stem&apos;s section, which is severe.</source>
         <translation>Alle Wunden zusammen kämen auf mehr als ein Drittel des Stammquerschnitts, und das ist ein schwerer Eingriff.</translation>
     </message>
     <message>
-        <source>All wounds together come to %1 of the stem's section; more than %2 is severe.</source>
+        <source>All wounds together come to %1 of the stem&apos;s section; more than %2 is severe.</source>
         <translation>Alle Wunden zusammen kommen auf %1 des Stammquerschnitts; mehr als %2 sind ein schwerer Eingriff.</translation>
     </message>
     <message>
@@ -2925,7 +3037,7 @@
         <translation>Die Wunde an %1 ist %2 breit: über %3 schließt sie sich langsam, und Fäule kann eindringen.</translation>
     </message>
     <message>
-        <source>The wound on %1 is %2 across: a cut over %3 is an arborist's decision.</source>
+        <source>The wound on %1 is %2 across: a cut over %3 is an arborist&apos;s decision.</source>
         <translation>Die Wunde an %1 ist %2 breit: über einen Schnitt über %3 entscheidet ein Baumpfleger.</translation>
     </message>
     <message>
@@ -2953,15 +3065,15 @@
         <translation>An diesem Baum wurde ein Warnzeichen notiert.</translation>
     </message>
     <message>
-        <source>Noted for this tree: %1. That needs a professional's eyes.</source>
+        <source>Noted for this tree: %1. That needs a professional&apos;s eyes.</source>
         <translation>An diesem Baum notiert: %1. Das muss ein Fachmann ansehen.</translation>
     </message>
     <message>
-        <source>A piece or a tool can come within %1 of the wire %2. Inside %3 nobody may work but the line's operator or a line-clearance arborist: treat it as live.</source>
+        <source>A piece or a tool can come within %1 of the wire %2. Inside %3 nobody may work but the line&apos;s operator or a line-clearance arborist: treat it as live.</source>
         <translation>Ein Stück oder ein Werkzeug kann der Leitung %2 bis auf %1 nahe kommen. Innerhalb von %3 darf niemand arbeiten außer dem Netzbetreiber oder einem Baumpfleger mit Zulassung für Freileitungen: sie gilt als unter Spannung.</translation>
     </message>
     <message>
-        <source>The work is %1 on plan from the wire %2: inside %3 ask the line's operator before you start, and treat it as live.</source>
+        <source>The work is %1 on plan from the wire %2: inside %3 ask the line&apos;s operator before you start, and treat it as live.</source>
         <translation>Die Arbeit liegt im Plan %1 von der Leitung %2: innerhalb von %3 fragen Sie vorher den Netzbetreiber, und die Leitung gilt als unter Spannung.</translation>
     </message>
     <message>
@@ -2973,7 +3085,7 @@
         <translation>Das Stück kommt auf %1 herunter.</translation>
     </message>
     <message>
-        <source>%1 is dead or cracked wood that can't be counted on in any gust.</source>
+        <source>%1 is dead or cracked wood that can&apos;t be counted on in any gust.</source>
         <translation>%1 ist totes oder gerissenes Holz, auf das in keiner Bö zu zählen ist.</translation>
     </message>
     <message>
@@ -3001,7 +3113,7 @@
         <translation>Der Stamm neigt sich um %1 aus dem Lot; über %2 soll ein Baumpfleger ihn beurteilen.</translation>
     </message>
     <message>
-        <source>This tree is protected: get the authority's written consent before any cut.</source>
+        <source>This tree is protected: get the authority&apos;s written consent before any cut.</source>
         <translation>Dieser Baum ist geschützt: holen Sie vor jedem Schnitt die schriftliche Genehmigung der Behörde ein.</translation>
     </message>
     <message>
@@ -3069,7 +3181,7 @@
         <translation>Unterster Ast: zwischen %1 und %2 über dem Boden, vier Fünftel der Höhe.</translation>
     </message>
     <message>
-        <source>A stem of %1 can't carry a tree of %2: is the girth right?</source>
+        <source>A stem of %1 can&apos;t carry a tree of %2: is the girth right?</source>
         <translation>Ein Stamm von %1 kann keinen Baum von %2 tragen: stimmt der Umfang?</translation>
     </message>
     <message>
@@ -3134,7 +3246,7 @@
         <translation>Erreicht.</translation>
     </message>
     <message>
-        <source>A wish that can't be had with the rest inside the guideline.</source>
+        <source>A wish that can&apos;t be had with the rest inside the guideline.</source>
         <translation>Ein Wunsch, der mit dem Übrigen innerhalb des Richtwerts nicht zu haben ist.</translation>
     </message>
     <message>
@@ -3390,7 +3502,7 @@
         <translation>%1: %2. Unter klarem Himmel %3 direkte Sonne am Tag.</translation>
     </message>
     <message>
-        <source>With this garden's clouds %1, of %2 in the open.</source>
+        <source>With this garden&apos;s clouds %1, of %2 in the open.</source>
         <translation>Mit den Wolken dieses Gartens %1, von %2 im Freien.</translation>
     </message>
     <message>
@@ -3446,12 +3558,12 @@
         <translation>Mit dem Sonnenschein, der für diesen Garten eingetragen ist, übers Jahr %1 dessen, was ein klarer Himmel gäbe.</translation>
     </message>
     <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
+        <source>%1&#xa0;min</source>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
-        <source>%1 mol</source>
-        <translation>%1 mol</translation>
+        <source>%1&#xa0;mol</source>
+        <translation>%1&#xa0;mol</translation>
     </message>
     <message>
         <source>Young: growing fast</source>
@@ -3614,15 +3726,15 @@
         <translation>%1 abnehmen</translation>
     </message>
     <message>
-        <source>%1 % of its strength</source>
-        <translation>%1 % der Festigkeit</translation>
+        <source>%1&#xa0;% of its strength</source>
+        <translation>%1&#xa0;% der Festigkeit</translation>
     </message>
     <message>
         <source>%1, %2, %3 more gust</source>
         <translation>%1, %2, %3 mehr Bö</translation>
     </message>
     <message>
-        <source>For each percent of the tree's leaf it is relieved most by %1.</source>
+        <source>For each percent of the tree&apos;s leaf it is relieved most by %1.</source>
         <translation>Für jedes Prozent Laub des Baums entlastet am meisten: %1.</translation>
     </message>
     <message>
@@ -3690,11 +3802,11 @@
         <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, ob sein Laub so licht ist.</translation>
     </message>
     <message>
-        <source>%1 visits, each as far as it may go, don't reach all of it: an arborist may know another way.</source>
+        <source>%1 visits, each as far as it may go, don&apos;t reach all of it: an arborist may know another way.</source>
         <translation>%1 Besuche, jeder so weit er gehen darf, schaffen nicht alles: ein Baumpfleger weiß vielleicht einen anderen Weg.</translation>
     </message>
     <message>
-        <source>It takes %1 visits; fewer can't do it inside the guideline.</source>
+        <source>It takes %1 visits; fewer can&apos;t do it inside the guideline.</source>
         <translation>Es braucht %1 Besuche; mit weniger geht es innerhalb des Richtwerts nicht.</translation>
     </message>
     <message>
@@ -3811,7 +3923,7 @@
         <translation>Widerstandsmoment des gesunden Holzes</translation>
     </message>
     <message>
-        <source>share of the solid wood's section modulus that the cavity leaves</source>
+        <source>share of the solid wood&apos;s section modulus that the cavity leaves</source>
         <translation>Anteil am Widerstandsmoment des vollen Holzes, den die Höhlung lässt</translation>
     </message>
     <message>
@@ -4071,12 +4183,303 @@
         <source>By number, for the arborist: %1; for you: %2.</source>
         <translation>Nach Nummern, für den Baumpfleger: %1; für Sie: %2.</translation>
     </message>
+    <message>
+        <source>In brackets: the formula&apos;s number in %1, and the source.</source>
+        <translation>In Klammern: die Nummer der Formel in %1, und die Quelle.</translation>
+    </message>
+    <message>
+        <source>The leaf of the whole tree</source>
+        <translation>Das Laub des ganzen Baums</translation>
+    </message>
+    <message>
+        <source>Leaf area over each area of ground</source>
+        <translation>Blattfläche über jeder Bodenfläche</translation>
+    </message>
+    <message>
+        <source>Crown on plan</source>
+        <translation>Krone im Grundriss</translation>
+    </message>
+    <message>
+        <source>from the drawing</source>
+        <translation>aus der Zeichnung</translation>
+    </message>
+    <message>
+        <source>Leaf = index x crown on plan</source>
+        <translation>Laub = Index x Krone im Grundriss</translation>
+    </message>
+    <message>
+        <source>What comes off</source>
+        <translation>Was wegkommt</translation>
+    </message>
+    <message>
+        <source>Leaf of %1 that goes, of %2</source>
+        <translation>Laub von %1, das geht, von %2</translation>
+    </message>
+    <message>
+        <source>Leaf of %1, all of it</source>
+        <translation>Laub von %1, alles</translation>
+    </message>
+    <message>
+        <source>Share = leaf that goes / leaf of the whole tree</source>
+        <translation>Anteil = Laub, das geht / Laub des ganzen Baums</translation>
+    </message>
+    <message>
+        <source>What it weighs, green</source>
+        <translation>Was es grün wiegt</translation>
+    </message>
+    <message>
+        <source>Wood, at %1</source>
+        <translation>Holz, mit %1</translation>
+    </message>
+    <message>
+        <source>Leaf and twigs too fine to draw</source>
+        <translation>Laub und Zweige, zu fein zum Zeichnen</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation>Alles zusammen</translation>
+    </message>
+    <message>
+        <source>What may go</source>
+        <translation>Was gehen darf</translation>
+    </message>
+    <message>
+        <source>Left to go on the day</source>
+        <translation>Darf am Tag noch gehen</translation>
+    </message>
+    <message>
+        <source>Why so much leaf, and so heavy?</source>
+        <translation>Warum so viel Laub, und so schwer?</translation>
+    </message>
+    <message>
+        <source>%1: %2 of the leaf, about %3.</source>
+        <translation>%1: %2 des Laubs, etwa %3.</translation>
+    </message>
+    <message>
+        <source>Leaf is counted as drawn, in summer; each limb keeps what it has when another is cut.</source>
+        <translation>Laub zählt, wie es gezeichnet ist, im Sommer; jeder Ast behält das seine, wenn ein anderer geschnitten wird.</translation>
+    </message>
+    <message>
+        <source>height of the middle of %1 at the place</source>
+        <translation>Höhe der Mitte von %1 an der Stelle</translation>
+    </message>
+    <message>
+        <source>its leafy body reaches below that</source>
+        <translation>sein Laub reicht darunter</translation>
+    </message>
+    <message>
+        <source>its wood reaches below that</source>
+        <translation>sein Holz reicht darunter</translation>
+    </message>
+    <message>
+        <source>shoots hang below the leafy body</source>
+        <translation>Triebe hängen unter das Laub</translation>
+    </message>
+    <message>
+        <source>headroom = height less what reaches and hangs below it</source>
+        <translation>lichte Höhe = Höhe weniger dem, was darunter reicht und hängt</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Was es braucht</translation>
+    </message>
+    <message>
+        <source>you wrote it down</source>
+        <translation>Sie haben es aufgeschrieben</translation>
+    </message>
+    <message>
+        <source>headroom wanted</source>
+        <translation>gewünschte lichte Höhe</translation>
+    </message>
+    <message>
+        <source>headroom usual for %1</source>
+        <translation>übliche lichte Höhe für %1</translation>
+    </message>
+    <message>
+        <source>missing = what is needed less the lower headroom of the two</source>
+        <translation>fehlend = nötige lichte Höhe weniger der kleineren der beiden</translation>
+    </message>
+    <message>
+        <source>At its heaviest: %1</source>
+        <translation>Am schwersten: %1</translation>
+    </message>
+    <message>
+        <source>rain on leaf and twigs of the whole tree</source>
+        <translation>Regen auf Laub und Zweigen des ganzen Baums</translation>
+    </message>
+    <message>
+        <source>crop on the whole tree</source>
+        <translation>Früchte am ganzen Baum</translation>
+    </message>
+    <message>
+        <source>so much %1 sinks where it sinks most</source>
+        <translation>so weit senkt sich %1, wo er sich am meisten senkt</translation>
+    </message>
+    <message>
+        <source>%1 under %2 as drawn, %3 at its heaviest: %4 is missing.</source>
+        <translation>%1 unter %2 wie gezeichnet, %3 am schwersten: es fehlen %4.</translation>
+    </message>
+    <message>
+        <source>%1 under %2: %3 is missing.</source>
+        <translation>%1 unter %2: es fehlen %3.</translation>
+    </message>
+    <message>
+        <source>%1 under %2 as drawn, %3 at its heaviest: that is enough.</source>
+        <translation>%1 unter %2 wie gezeichnet, %3 am schwersten: das genügt.</translation>
+    </message>
+    <message>
+        <source>%1 under %2, which is enough.</source>
+        <translation>%1 unter %2, das genügt.</translation>
+    </message>
+    <message>
+        <source>Why this headroom over %1?</source>
+        <translation>Warum diese lichte Höhe über %1?</translation>
+    </message>
+    <message>
+        <source>The lowest wood, leaf or shoot of all limbs that reach over it counts; the ground is taken as level. The year&apos;s growth is not in it.</source>
+        <translation>Es zählt das tiefste Holz, Laub oder der tiefste Trieb aller Äste, die darüber reichen; der Boden gilt als eben. Das Wachstum des Jahres ist nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>As it is drawn, dry and in still air</source>
+        <translation>Wie gezeichnet, trocken und bei Windstille</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1, a gust of %2 (%3) and air of %4, at the place and in the wind that ask most of it.</source>
+        <translation>Gerechnet für %1, eine Bö von %2 (%3) und Luft von %4, an der Stelle und in dem Wind, die ihm am meisten abverlangen.</translation>
+    </message>
+    <message>
+        <source>nothing to cut</source>
+        <translation>nichts zu schneiden</translation>
+    </message>
+    <message>
+        <source>The sky</source>
+        <translation>Der Himmel</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Day, from sunrise to sunset</source>
+        <translation>Tag, von Sonnenaufgang bis Sonnenuntergang</translation>
+    </message>
+    <message>
+        <source>The sun&apos;s height at noon</source>
+        <translation>Sonnenhöhe am Mittag</translation>
+    </message>
+    <message>
+        <source>Direct sun under an open sky: while it is strong enough to count</source>
+        <translation>Direkte Sonne unter freiem Himmel: solange sie stark genug ist, um zu zählen</translation>
+    </message>
+    <message>
+        <source>What stands in its way</source>
+        <translation>Was ihr im Weg steht</translation>
+    </message>
+    <message>
+        <source>Buildings, fences and hedges take</source>
+        <translation>Gebäude, Zäune und Hecken nehmen</translation>
+    </message>
+    <message>
+        <source>%1 alone takes</source>
+        <translation>%1 allein nimmt</translation>
+    </message>
+    <message>
+        <source>All trees together take</source>
+        <translation>Alle Bäume zusammen nehmen</translation>
+    </message>
+    <message>
+        <source>Direct sun = open sky less what walls and trees take</source>
+        <translation>Direkte Sonne = freier Himmel weniger dem, was Wände und Bäume nehmen</translation>
+    </message>
+    <message>
+        <source>What each takes alone need not add up: where one is cut, another may stand behind it.</source>
+        <translation>Was jeder allein nimmt, muss sich nicht aufsummieren: wo einer geschnitten wird, kann dahinter ein anderer stehen.</translation>
+    </message>
+    <message>
+        <source>The leaf of %1</source>
+        <translation>Das Laub von %1</translation>
+    </message>
+    <message>
+        <source>Share of it that hangs on the day</source>
+        <translation>Anteil davon, der am Tag hängt</translation>
+    </message>
+    <message>
+        <source>What %1 needs</source>
+        <translation>Was %1 braucht</translation>
+    </message>
+    <message>
+        <source>Direct sun a day, at the least</source>
+        <translation>Direkte Sonne am Tag, mindestens</translation>
+    </message>
+    <message>
+        <source>Direct sun a day, to do well</source>
+        <translation>Direkte Sonne am Tag, um gut zu gedeihen</translation>
+    </message>
+    <message>
+        <source>Why so much sun on %1?</source>
+        <translation>Warum so viel Sonne auf %1?</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1, a cloudless day, as a mean over %2 places on it.</source>
+        <translation>Gerechnet für %1, einen wolkenlosen Tag, als Mittel über %2 Stellen darauf.</translation>
+    </message>
+    <message>
+        <source>Room over %1</source>
+        <translation>Lichte Höhe über %1</translation>
+    </message>
+    <message>
+        <source>Hardest pressed limb, in a gust of %1</source>
+        <translation>Am stärksten beanspruchter Ast, in einer Bö von %1</translation>
+    </message>
+    <message>
+        <source>Sun on %1</source>
+        <translation>Sonne auf %1</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>Why me, a helper or a professional?</source>
+        <translation>Warum ich, ein Helfer oder ein Fachmann?</translation>
+    </message>
+    <message>
+        <source>Each of these rules alone decides. Local codes and what a licensed professional says on the spot go before all of them.</source>
+        <translation>Jede dieser Regeln entscheidet für sich. Die örtlichen Vorschriften und das, was ein zugelassener Fachmann vor Ort sagt, gehen ihnen allen vor.</translation>
+    </message>
+    <message>
+        <source>Asks for a certified arborist</source>
+        <translation>Verlangt einen geprüften Baumpfleger</translation>
+    </message>
+    <message>
+        <source>Asks for a helper</source>
+        <translation>Verlangt einen Helfer</translation>
+    </message>
+    <message>
+        <source>What was looked at</source>
+        <translation>Was geprüft wurde</translation>
+    </message>
+    <message>
+        <source>Heights, weights, wounds, electric lines, defects, what stands below: no rule asks for more than somebody in sight and call.</source>
+        <translation>Höhen, Gewichte, Wunden, Stromleitungen, Schäden, was darunter steht: keine Regel verlangt mehr als jemanden in Sicht- und Rufweite.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
     <message>
         <source>What would I cut?</source>
         <translation>Was würde ich schneiden?</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingLine</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
     </message>
 </context>
 <context>
@@ -4242,15 +4645,15 @@
 <context>
     <name>app::DayViewModel</name>
     <message>
-        <source>The warmth can't be read: write it such as %1.</source>
+        <source>The warmth can&apos;t be read: write it such as %1.</source>
         <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
+        <source>The humidity can&apos;t be read: write it such as 55 %.</source>
         <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
     </message>
     <message>
-        <source>The gusts can't be read: write them such as %1.</source>
+        <source>The gusts can&apos;t be read: write them such as %1.</source>
         <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -4330,11 +4733,11 @@
         <translation>Neuer Garten</translation>
     </message>
     <message>
-        <source>That can't be drawn: it needs %1.</source>
+        <source>That can&apos;t be drawn: it needs %1.</source>
         <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
     </message>
     <message>
-        <source>This step can't be gone back to: it needs %1.</source>
+        <source>This step can&apos;t be gone back to: it needs %1.</source>
         <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
     </message>
     <message>
@@ -4346,7 +4749,7 @@
     <name>app::GardenViewModel</name>
     <message>
         <source>%1%2 - Underbough</source>
-        <comment>garden's name, mark of unsaved changes</comment>
+        <comment>garden&apos;s name, mark of unsaved changes</comment>
         <translation>%1%2 - Underbough</translation>
     </message>
     <message>
@@ -4670,8 +5073,35 @@
         <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
     </message>
     <message>
-        <source>That can't be a garden: it needs %1.</source>
+        <source>That can&apos;t be a garden: it needs %1.</source>
         <translation>Das kann kein Garten sein: es braucht %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::OffersViewModel</name>
+    <message>
+        <source>Nothing is lacking that leaf could buy.</source>
+        <translation>Es fehlt nichts, was Laub bringen könnte.</translation>
+    </message>
+    <message>
+        <source>As it is: %1.</source>
+        <translation>Wie es ist: %1.</translation>
+    </message>
+    <message>
+        <source>For %1 of the leaf: %2.</source>
+        <translation>Für %1 des Laubs: %2.</translation>
+    </message>
+    <message>
+        <source>wanted: %1</source>
+        <translation>gewünscht: %1</translation>
+    </message>
+    <message>
+        <source>Nothing inside the guideline changes %1.</source>
+        <translation>Nichts innerhalb des Richtwerts ändert etwas an: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 as it is, %3 for %4 of the leaf.</source>
+        <translation>%1: %2 wie es ist, %3 für %4 des Laubs.</translation>
     </message>
 </context>
 <context>
@@ -4752,7 +5182,10 @@
     <name>app::PlanViewModel</name>
     <message numerus="yes">
         <source>Plan of %1, north up: %n trees.</source>
-        <translation><numerusform>Plan von %1, Norden oben: %n Baum.</numerusform><numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform></translation>
+        <translation>
+            <numerusform>Plan von %1, Norden oben: %n Baum.</numerusform>
+            <numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4767,7 +5200,10 @@
     </message>
     <message numerus="yes">
         <source>%1 from the side, looking %2: %3 high, %n limbs.</source>
-        <translation><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform></translation>
+        <translation>
+            <numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform>
+            <numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 long, %2 thick at its union, %3 at its end</source>
@@ -4808,6 +5244,21 @@
     <message>
         <source>erase %1</source>
         <translation>%1 löschen</translation>
+    </message>
+</context>
+<context>
+    <name>app::StagesViewModel</name>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>%1 of the leaf, of %2 that may go then</source>
+        <translation>%1 des Laubs, von %2, die dann gehen dürfen</translation>
+    </message>
+    <message>
+        <source>No number of visits reaches all of it without breaking a rule that waiting doesn&apos;t heal. An arborist may know another way.</source>
+        <translation>Keine Zahl von Besuchen schafft alles, ohne eine Regel zu brechen, die Warten nicht heilt. Ein Baumpfleger weiß vielleicht einen anderen Weg.</translation>
     </message>
 </context>
 <context>
@@ -5058,15 +5509,15 @@
         <translation>Schnitt %1 wurde geändert: schreiben Sie wie, etwa %2.</translation>
     </message>
     <message>
-        <source>The share of the leaf can't be read: write one such as 8 %.</source>
+        <source>The share of the leaf can&apos;t be read: write one such as 8 %.</source>
         <translation>Der Laubanteil ist nicht lesbar: schreiben Sie etwa 8 %.</translation>
     </message>
     <message>
-        <source>The day can't be read: write it such as %1.</source>
+        <source>The day can&apos;t be read: write it such as %1.</source>
         <translation>Der Tag ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The day to come again can't be read: write it such as %1.</source>
+        <source>The day to come again can&apos;t be read: write it such as %1.</source>
         <translation>Der Tag des nächsten Besuchs ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -5074,19 +5525,19 @@
         <translation>Der Tag des nächsten Besuchs liegt vor dem Besuch.</translation>
     </message>
     <message>
-        <source>The headroom over %1 can't be read: write it such as %2.</source>
+        <source>The headroom over %1 can&apos;t be read: write it such as %2.</source>
         <translation>Die lichte Höhe über %1 ist nicht lesbar: schreiben Sie etwa %2.</translation>
     </message>
     <message>
-        <source>The warmth can't be read: write it such as %1.</source>
+        <source>The warmth can&apos;t be read: write it such as %1.</source>
         <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
+        <source>The humidity can&apos;t be read: write it such as 55 %.</source>
         <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
     </message>
     <message>
-        <source>The gusts can't be read: write them such as %1.</source>
+        <source>The gusts can&apos;t be read: write them such as %1.</source>
         <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -5095,8 +5546,15 @@
         <translation>ein Besuch am %1</translation>
     </message>
     <message>
-        <source>One of the cuts can't be made on the sketch as it is drawn. Untick "cut the sketch too", or change that cut.</source>
+        <source>One of the cuts can&apos;t be made on the sketch as it is drawn. Untick &quot;cut the sketch too&quot;, or change that cut.</source>
         <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::WhyViewModel</name>
+    <message>
+        <source>All %1 cuts together</source>
+        <translation>Alle %1 Schnitte zusammen</translation>
     </message>
 </context>
 <context>

@@ -81,12 +81,12 @@ void addWeight(Chain& chain, const Weights& weights, const Asked& asked, Vec3 di
 /// The formula by which a cavity drawn at this place weakens it most; "" where there is none.
 const char* hollowFormula(const Limb& limb, double at_m, double diameter_m)
 {
-    constexpr double kSamePlace_m = 1e-6;
+    constexpr double kSameDefect_m = 1e-6;
     const char* formula = "";
     double least = solidSection(diameter_m).bending_m3;
     for (const auto& defect : limb.defects) {
         const double left = sectionAt(defect, diameter_m).bending_m3;
-        if (std::abs(defect.at_m - at_m) > kSamePlace_m || left >= least)
+        if (std::abs(defect.at_m - at_m) > kSameDefect_m || left >= least)
             continue;
         least = left;
         formula = defect.kind == DefectKind::openCavity ? "L12"

@@ -80,7 +80,7 @@ Rectangle {
             visible: root.garden.examples.length > 0
             currentIndex: -1
             displayText: qsTr("Examples")
-            Layout.preferredWidth: root.tight ? 118 : 120
+            Layout.preferredWidth: root.tight ? 112 : 120
             onActivated: (index) => root.exampleWanted(index)
         }
         Rectangle {
@@ -95,7 +95,7 @@ Rectangle {
             label: qsTr("Tree")
             model: root.garden.trees
             currentIndex: root.garden.treeIndex
-            Layout.preferredWidth: root.tight ? 150 : 200
+            Layout.preferredWidth: root.tight ? 132 : 200
             onActivated: (index) => root.garden.chooseTree(index)
         }
         BarButton {
@@ -131,7 +131,7 @@ Rectangle {
             text: root.garden.canUndo ? qsTr("Undo: %1").arg(root.garden.undoName) : qsTr("Undo")
             enabled: root.garden.canUndo
             Layout.fillWidth: true
-            Layout.minimumWidth: root.tight ? 48 : 64
+            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
             Layout.preferredWidth: implicitWidth
             Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.undo()
@@ -141,7 +141,7 @@ Rectangle {
             text: root.garden.canRedo ? qsTr("Redo: %1").arg(root.garden.redoName) : qsTr("Redo")
             enabled: root.garden.canRedo
             Layout.fillWidth: true
-            Layout.minimumWidth: root.tight ? 48 : 64
+            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
             Layout.preferredWidth: implicitWidth
             Layout.maximumWidth: Math.min(implicitWidth, 230)
             onClicked: root.garden.redo()

@@ -67,8 +67,8 @@ def gathered(project):
         sys.exit(SKIPPED)
     with tempfile.TemporaryDirectory() as folder:
         file = pathlib.Path(folder) / "today_de.ts"
-        subprocess.run([lupdate, "app", "qml", "-silent", "-locations", "none", "-source-language",
-                        "en", "-target-language", "de", "-ts", str(file)],
+        subprocess.run([lupdate, "app", "qml", "-I", ".", "-silent", "-locations", "none",
+                        "-source-language", "en", "-target-language", "de", "-ts", str(file)],
                        cwd=project, check=True, stderr=subprocess.DEVNULL)
         return sentences(file)
 
