@@ -78,10 +78,13 @@ Redrawn CaseStudy::redraw(const Tree& tree, const Foliation& foliation)
             appendLeafyBodies(tree.limbs[i], i, bodies);
     cut({tree, case_.order, foliation, species_, conditions_}, bodies, redrawn.own, otherLeaf);
     const bool otherLines = silhouettes_.redraw(tree, case_.order, bodies, redrawn);
-    if (otherLeaf || otherCap || otherLines)
+    if (otherLines)
+        redrawn.beyond.assign(tree.limbs.size(), true);
+    const auto otherDrag = redrawn.beyond;
+    if (otherLeaf || otherCap)
         redrawn.beyond.assign(tree.limbs.size(), true);
     prop(tree, redrawn.beyond);
-    sumUp(redrawn.beyond);
+    sumUp(redrawn.beyond, otherDrag);
     return redrawn;
 }
 
@@ -170,8 +173,12 @@ void CaseStudy::cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies
         if (!own[i] && !all)
             continue;
         const auto of = std::ranges::equal_range(bodies, i, {}, &LeafyBody::limb);
-        case_.limbs[i] = cutLimb(cutting, i, std::span(of.begin(), of.end()), keys_[i].aspectRatio,
-                                 keys_[i].onDeadWood);
+        const std::span its(of.begin(), of.end());
+        if (!own[i] && conditions_.glaze_m == 0.0) {
+            hangLeafOn(cutting, its, case_.limbs[i]);
+            continue;
+        }
+        case_.limbs[i] = cutLimb(cutting, i, its, keys_[i].aspectRatio, keys_[i].onDeadWood);
         if (own[i])
             case_.wind.pieces[i] = dragOnPieces(case_.limbs[i].pieces, wind_);
     }
@@ -205,7 +212,8 @@ void CaseStudy::prop(const Tree& tree, std::vector<bool>& beyond)
                 beyond[on] = true;
 }
 
-void CaseStudy::sumUp(const std::vector<bool>& limbs)
+/// Sums what some limbs bear. \param wholly  of those, the ones whose drag is another too
+void CaseStudy::sumUp(const std::vector<bool>& limbs, const std::vector<bool>& wholly)
 {
     case_.standing = standingFactors(case_.order, case_.limbs);
     const auto& order = case_.order;
@@ -213,7 +221,14 @@ void CaseStudy::sumUp(const std::vector<bool>& limbs)
     for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
         if (!limbs[*limb])
             continue;
-        wind.sums[*limb] = leeSums(wind, order, case_.limbs[*limb].pieces, *limb);
+        const auto& pieces = case_.limbs[*limb].pieces;
+        if (!wholly[*limb]) {
+            sumLeaf(wind, order, pieces, *limb);
+            leaveLee(wind, silhouettes_, *limb);
+            case_.weights[*limb] = weightOfLimb(case_, *limb);
+            continue;
+        }
+        wind.sums[*limb] = leeSums(wind, order, pieces, *limb);
         leaveLee(wind, silhouettes_, *limb);
         walkToBase(
             case_, *limb,

@@ -39,7 +39,7 @@ private:
     void cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies,
              const std::vector<bool>& own, bool all);
     void prop(const Tree& tree, std::vector<bool>& beyond);
-    void sumUp(const std::vector<bool>& limbs);
+    void sumUp(const std::vector<bool>& limbs, const std::vector<bool>& wholly);
 
     Species species_;
     Conditions conditions_;

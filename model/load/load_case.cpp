@@ -59,6 +59,25 @@ std::vector<Beyond> beyondPieces(const LoadCase& load, std::size_t limb, std::si
     return beyond;
 }
 
+Weight weightOfLimb(const LoadCase& load, std::size_t limb)
+{
+    const auto& cut = load.limbs[limb];
+    const auto& children = load.order.children[limb];
+    Weight weight;
+    std::size_t outermost = 0;
+    for (std::size_t i = cut.pieces.size() + 1; i-- > 0;) { // in walkToBase()'s order, to the digit
+        if (i < cut.pieces.size())
+            add(weight, weightOf(cut.pieces[i], load.wood_kg_m3));
+        for (; outermost < children.size(); ++outermost) {
+            const std::size_t child = children.size() - 1 - outermost;
+            if (cut.joinsAt[child] != i)
+                break;
+            add(weight, load.weights[children[child]]);
+        }
+    }
+    return weight;
+}
+
 Beyond beyondWithin(const LoadCase& load, std::size_t limb, std::size_t piece, double along_m,
                     const std::vector<Beyond>& ends, std::size_t bearing)
 {

@@ -78,6 +78,9 @@ struct Asked {
 /// Part of a moment that bends a limb of this direction.
 [[nodiscard]] double bending_Nm(Vec3 moment_Nm, Vec3 direction);
 
+/// The weight of a limb and all that grows from it. \pre  those of what grows from it are there
+[[nodiscard]] Weight weightOfLimb(const LoadCase& load, std::size_t limb);
+
 /// Sums the loads of a limb from its tip to its base and stops at the start of every piece:
 /// atSection(piece, weight, drag, share).
 template <typename AtSection>

@@ -240,10 +240,8 @@ std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order)
     return dead;
 }
 
-LimbPieces cutLimb(const Cutting& cutting, std::size_t limb, std::span<const LeafyBody> bodies,
-                   double aspectRatio, bool onDeadWood)
+void hangLeafOn(const Cutting& cutting, std::span<const LeafyBody> bodies, LimbPieces& cut)
 {
-    const auto& drawn = cutting.tree.limbs[limb];
     const auto dry = leafyMassPerArea(cutting.species);
     const auto& conditions = cutting.conditions;
     const bool inLeaf =
@@ -251,22 +249,31 @@ LimbPieces cutLimb(const Cutting& cutting, std::size_t limb, std::span<const Lea
     double leaf_m2 = 0.0;
     for (const auto& body : bodies)
         leaf_m2 += leafArea_m2(body, cutting.foliation);
+    cut.leaf_kg = inLeaf ? leaf_m2 * dry.leaf_kg : 0.0;
+    cut.twig_kg = leaf_m2 * dry.twig_kg;
+    hangLeaf(cut.pieces, bodies, cutting.foliation,
+             perLeafArea(cutting.species, cutting.foliation, inLeaf, conditions));
+    cut.rain_kg = 0.0;
+    for (const auto& piece : cut.pieces)
+        cut.rain_kg += piece.rain_kg;
+}
+
+LimbPieces cutLimb(const Cutting& cutting, std::size_t limb, std::span<const LeafyBody> bodies,
+                   double aspectRatio, bool onDeadWood)
+{
+    const auto& drawn = cutting.tree.limbs[limb];
+    const auto& conditions = cutting.conditions;
     LimbPieces cut;
     cut.pieces = barePieces(
         drawn, closeTogether(changesOfCourse(cutting.tree, cutting.order, limb, bodies)));
     cut.joinsAt = joints(cutting.tree, cutting.order.children[limb], cut.pieces);
     cut.wood_kg = woodVolume_m3(drawn) * cutting.species.wood.limbDensity_kg_m3.value;
-    cut.leaf_kg = inLeaf ? leaf_m2 * dry.leaf_kg : 0.0;
-    cut.twig_kg = leaf_m2 * dry.twig_kg;
     cut.fruit_kg = conditions.inFruit ? drawn.fruit_kg : 0.0;
-    hangLeaf(cut.pieces, bodies, cutting.foliation,
-             perLeafArea(cutting.species, cutting.foliation, inLeaf, conditions));
+    hangLeafOn(cutting, bodies, cut);
     hangFruit(cut.pieces, cut.fruit_kg);
     glaze(cut.pieces, conditions.glaze_m);
-    for (const auto& piece : cut.pieces) {
-        cut.rain_kg += piece.rain_kg;
+    for (const auto& piece : cut.pieces)
         cut.ice_kg += piece.ice_kg;
-    }
     const double atUnion = drawn.parent ? unionFactor(drawn.unionKind, aspectRatio) : 1.0;
     giveStrength(cut.pieces, drawn, atUnion, onDeadWood);
     return cut;

@@ -72,6 +72,10 @@ struct Cutting {
                                  std::span<const LeafyBody> bodies, double aspectRatio,
                                  bool onDeadWood);
 
+/// Hangs other leaf, and rain on it, on a limb that was cut before and is as it was then.
+/// \param bodies  the limb's own leafy bodies \pre  no ice: what hangs on wood is kept
+void hangLeafOn(const Cutting& cutting, std::span<const LeafyBody> bodies, LimbPieces& cut);
+
 /// True for every limb that grows from dead wood.
 [[nodiscard]] std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order);
 

@@ -20,35 +20,48 @@ Directions makeDirections()
     return all;
 }
 
-/// Stress for every direction with the wind one way (`sign` 1) or the other (-1).
+/// Stress for every direction, with the wind one way and the other.
+struct BothWays {
+    PerBearing stress_Pa{};
+    PerBearing opposite_Pa{};
+};
+
+/// What the still weight and the wind do to each other comes in by the product of their moments
+/// alone, with either sign: both ways are little more work than one.
 UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
-                              const PerBearing& share, double sign, PerBearing& stress_Pa)
+                              const PerBearing& share, BothWays& all)
 {
     const auto& towards = directions();
     const Vec3 p = piece.from_m;
     const Vec3 t = piece.direction;
     const Vec3 still = momentAbout(weight, p);
+    const double stillTwist = dot(still, t);
+    const double stillSquare = dot(still, still) - stillTwist * stillTwist;
     const double pull = -weight.mass_kg * kGravity_m_s2 * t.z;
-    const double perBending = 1.0 / piece.section.bending_m3;
+    const double perBending = 0.5 / piece.section.bending_m3;
     const double perTorsion = 1.0 / piece.section.torsion_m3;
-    const double perArea = 1.0 / piece.section.area_m2;
+    const double perArea = 0.5 / piece.section.area_m2;
+    const auto stress = [&](double square, double twist, double axial) {
+        const double bend = std::sqrt(square > 0.0 ? square : 0.0);
+        const double along = bend * perBending + std::abs(axial) * perArea;
+        const double shear = twist * perTorsion;
+        return along + std::sqrt(along * along + shear * shear);
+    };
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
-        const double k = sign * share[i];
+        const double k = share[i];
         const double dx = towards.east[i];
         const double dy = towards.north[i];
-        const double x = drag.east_Nm[i] - p.x * drag.force_N[i];
-        const double y = drag.north_Nm[i] - p.y * drag.force_N[i];
-        const double z = drag.up_Nm[i] - p.z * drag.force_N[i];
-        const double mx = still.x - k * z * dy;
-        const double my = still.y + k * z * dx;
-        const double mz = still.z + k * (x * dy - y * dx);
-        const double twist = mx * t.x + my * t.y + mz * t.z;
-        const double square = mx * mx + my * my + mz * mz - twist * twist;
-        const double bend = std::sqrt(square > 0.0 ? square : 0.0);
-        const double axial = pull + k * drag.force_N[i] * (dx * t.x + dy * t.y);
-        const double along = 0.5 * (bend * perBending + std::abs(axial) * perArea);
-        const double shear = twist * perTorsion;
-        stress_Pa[i] = along + std::sqrt(along * along + shear * shear);
+        const double x = k * (drag.east_Nm[i] - p.x * drag.force_N[i]);
+        const double y = k * (drag.north_Nm[i] - p.y * drag.force_N[i]);
+        const double z = k * (drag.up_Nm[i] - p.z * drag.force_N[i]);
+        const double mz = x * dy - y * dx; // of the wind: (-z dy, z dx, mz)
+        const double twist = z * (t.y * dx - t.x * dy) + mz * t.z;
+        const double square = z * z + mz * mz - twist * twist; // dx, dy: unit
+        const double both =
+            2.0 * (z * (still.y * dx - still.x * dy) + mz * still.z - stillTwist * twist);
+        const double push = k * drag.force_N[i] * (dx * t.x + dy * t.y);
+        all.stress_Pa[i] = stress(stillSquare + square + both, stillTwist + twist, pull + push);
+        all.opposite_Pa[i] = stress(stillSquare + square - both, stillTwist - twist, pull - push);
     }
 }
 
@@ -166,10 +179,11 @@ Vec3 momentAbout(const Drag& drag, Vec3 towards, Vec3 point_m)
 Peak worstStress(const Piece& piece, const Weight& weight, const DragSums& drag,
                  const PerBearing& share)
 {
-    PerBearing stress{};
+    BothWays all;
+    stresses(piece, weight, drag, share, all);
     Peak peak;
     for (const bool opposite : {false, true}) {
-        stresses(piece, weight, drag, share, opposite ? -1.0 : 1.0, stress);
+        const auto& stress = opposite ? all.opposite_Pa : all.stress_Pa;
         for (std::size_t i = 0; i < kHalfTurn; ++i)
             if (stress[i] > peak.stress_Pa)
                 peak = {stress[i], i, opposite};

@@ -98,6 +98,21 @@ std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
     return sums;
 }
 
+void sumLeaf(WindLoad& load, const LimbOrder& order, const std::vector<Piece>& pieces,
+             std::size_t limb)
+{
+    const auto& children = order.children[limb];
+    auto& sums = load.sums[limb];
+    double leaf_m2 = 0.0;
+    for (const auto& piece : pieces)
+        leaf_m2 += piece.leaf_m2;
+    sums.front().leaf_m2 = leaf_m2;
+    for (std::size_t outermost = 1; outermost < sums.size(); ++outermost) {
+        leaf_m2 += load.sums[children[children.size() - outermost]].back().leaf_m2;
+        sums[outermost].leaf_m2 = leaf_m2;
+    }
+}
+
 double leafCap(const LeeSums& sums, double outlinePerLeaf, std::size_t bearing)
 {
     if (outlinePerLeaf <= 0.0 || sums.dense_m2[bearing] <= 0.0)

@@ -56,6 +56,10 @@ struct WindLoad {
 [[nodiscard]] std::vector<LeeSums> leeSums(const WindLoad& load, const LimbOrder& order,
                                            const std::vector<Piece>& pieces, std::size_t limb);
 
+/// LeeSums::leaf_m2 of one limb's sums, all else in them being as before. \pre  as leeSums()
+void sumLeaf(WindLoad& load, const LimbOrder& order, const std::vector<Piece>& pieces,
+             std::size_t limb);
+
 /// WindLoad::share and outlineLeft of one limb, from its sums.
 /// \param silhouettes  along every direction reckoned with
 void leaveLee(WindLoad& load, const Silhouettes& silhouettes, std::size_t limb);
