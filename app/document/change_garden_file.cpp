@@ -81,9 +81,10 @@ QString changeGardenFile(const QString& path, const model::Tables& tables, const
                          const std::vector<NewPhoto>& photos)
 {
     Document document(tables);
-    if (const QString problem = document.open(path); !problem.isEmpty())
+    const QString whole = QFileInfo(path).absoluteFilePath(); // as a document calls it
+    if (const QString problem = document.open(whole); !problem.isEmpty())
         return problem;
-    if (document.path() != path) // damaged: what could be read of it is in another file now
+    if (document.path() != whole) // damaged: what could be read of it is in another file now
         return document.fileProblem();
     auto garden = *document.garden();
     if (const QString problem = edit(garden); !problem.isEmpty())

@@ -764,7 +764,7 @@
     </message>
     <message>
         <source>Not known: sea level</source>
-        <translation>Nicht bekannt: Meereshöhe</translation>
+        <translation>Sonst Meereshöhe</translation>
     </message>
     <message>
         <source>What the wind crosses before it reaches the garden</source>
@@ -898,6 +898,30 @@
         <source>There is no tree to write about yet.</source>
         <translation>Es gibt noch keinen Baum, über den etwas zu schreiben wäre.</translation>
     </message>
+    <message>
+        <source>Where to put the pictures and tables</source>
+        <translation>Wohin mit Bildern und Tabellen</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>The chosen tree</source>
+        <translation>Der gewählte Baum</translation>
+    </message>
+    <message>
+        <source>The whole garden</source>
+        <translation>Der ganze Garten</translation>
+    </message>
+    <message>
+        <source>Pictures and tables…</source>
+        <translation>Bilder, Tabellen…</translation>
+    </message>
+    <message>
+        <source>Each figure, the trees, visits and loads as CSV, the plan as GeoJSON</source>
+        <translation>Jede Zeichnung, die Bäume, Besuche und Lasten als CSV, der Plan als GeoJSON</translation>
+    </message>
 </context>
 <context>
     <name>PhotoFiles</name>
@@ -908,6 +932,59 @@
     <message>
         <source>%1 was not written: %2.</source>
         <translation>%1 wurde nicht geschrieben: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>Previous</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>It can be brought back with Undo</source>
+        <translation>„Zurück“ in der Leiste oben holt es wieder</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Words under it</source>
+        <translation>Worte darunter</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoStrip</name>
+    <message>
+        <source>photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation>Fotos dazu…</translation>
+    </message>
+    <message>
+        <source>Photos can be dropped here too</source>
+        <translation>Fotos lassen sich auch hierher ziehen</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <source>Show large: %1</source>
+        <translation>Groß zeigen: %1</translation>
     </message>
 </context>
 <context>
@@ -1339,6 +1416,10 @@
         <source>Take this tree out of the garden</source>
         <translation>Diesen Baum aus dem Garten nehmen</translation>
     </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
 </context>
 <context>
     <name>TrialCard</name>
@@ -1385,6 +1466,14 @@
     <message>
         <source>after</source>
         <translation>nachher</translation>
+    </message>
+    <message>
+        <source>Take this visit out</source>
+        <translation>Besuch herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take this visit out of the diary: %1</source>
+        <translation>Diesen Besuch aus dem Tagebuch nehmen: %1</translation>
     </message>
 </context>
 <context>
@@ -1505,6 +1594,30 @@
         <source>Write it in the diary</source>
         <translation>Ins Tagebuch schreiben</translation>
     </message>
+    <message>
+        <source>A limb whose tip you measured and drew where it is now</source>
+        <translation>Ein Ast, dessen Spitze Sie gemessen und gezeichnet haben, wo sie jetzt ist</translation>
+    </message>
+    <message>
+        <source>Note its tip</source>
+        <translation>Spitze notieren</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Words under it</source>
+        <translation>Worte darunter</translation>
+    </message>
+    <message>
+        <source>Remove photo %1</source>
+        <translation>Foto %1 entfernen</translation>
+    </message>
 </context>
 <context>
     <name>WalkRound</name>
@@ -1607,11 +1720,6 @@
 </context>
 <context>
     <name>Words</name>
-    <message>
-        <source>en</source>
-        <comment>the language that you translate into, as BCP 47 names it</comment>
-        <translation>de</translation>
-    </message>
     <message>
         <source>%1: %2</source>
         <comment>a tree, and what it is due for</comment>
@@ -1810,10 +1918,6 @@
     <message>
         <source>What was seen</source>
         <translation>Was gesehen wurde</translation>
-    </message>
-    <message>
-        <source>Photos: %1.</source>
-        <translation>Fotos: %1.</translation>
     </message>
     <message>
         <source>Below and around</source>
@@ -4467,6 +4571,32 @@
         <source>Heights, weights, wounds, electric lines, defects, what stands below: no rule asks for more than somebody in sight and call.</source>
         <translation>Höhen, Gewichte, Wunden, Stromleitungen, Schäden, was darunter steht: keine Regel verlangt mehr als jemanden in Sicht- und Rufweite.</translation>
     </message>
+    <message>
+        <source>a wound seen closed</source>
+        <comment>a step of history</comment>
+        <translation>eine Wunde als geschlossen gesehen</translation>
+    </message>
+    <message>
+        <source>More photos: %1.</source>
+        <translation>Weitere Fotos: %1.</translation>
+    </message>
+    <message>
+        <source>the folder can&apos;t be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>looking %1</source>
+        <translation>Blick nach %1</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Photo: %1, %2.</source>
+        <comment>its file, and the words under it</comment>
+        <translation>Foto: %1, %2.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -4724,6 +4854,11 @@
         <source>a wound seen closed</source>
         <comment>a step of history</comment>
         <translation>eine Wunde als geschlossen gesehen</translation>
+    </message>
+    <message>
+        <source>a visit taken out</source>
+        <comment>a step of history</comment>
+        <translation>ein Besuch herausgenommen</translation>
     </message>
 </context>
 <context>
@@ -5121,6 +5256,64 @@
     <message>
         <source>Opened in your PDF viewer: print it from there.</source>
         <translation>In Ihrem PDF-Betrachter geöffnet: drucken Sie von dort.</translation>
+    </message>
+    <message>
+        <source>There is nothing to write yet.</source>
+        <translation>Es gibt noch nichts zu schreiben.</translation>
+    </message>
+    <message>
+        <source>Pictures, tables and plan are in %1.</source>
+        <translation>Bilder, Tabellen und Plan liegen in %1.</translation>
+    </message>
+    <message>
+        <source>Not all of it could be written. %1. Choose another place.</source>
+        <translation>Nicht alles ließ sich schreiben. %1. Wählen Sie einen anderen Ort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PhotoPicture</name>
+    <message>
+        <source>This photo can&apos;t be found.</source>
+        <translation>Dieses Foto ist nicht zu finden.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PhotosViewModel</name>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG *.webp *.tif *.tiff *.bmp)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG *.webp *.tif *.tiff *.bmp)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1: photo %2 of %3</source>
+        <translation>%1: Foto %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1, visit of %2: photo %3 of %4</source>
+        <translation>%1, Besuch am %2: Foto %3 von %4</translation>
+    </message>
+    <message>
+        <source>a photo</source>
+        <comment>a step of history</comment>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photos</source>
+        <comment>a step of history</comment>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>words under a photo</source>
+        <comment>a step of history</comment>
+        <translation>Worte unter einem Foto</translation>
+    </message>
+    <message>
+        <source>a photo taken away</source>
+        <comment>a step of history</comment>
+        <translation>ein Foto weggenommen</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5741,10 @@
     <message>
         <source>One of the cuts can&apos;t be made on the sketch as it is drawn. Untick &quot;cut the sketch too&quot;, or change that cut.</source>
         <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
+    </message>
+    <message>
+        <source>Tip of %1, as drawn %2 above the ground</source>
+        <translation>Spitze von %1, wie gezeichnet %2 über dem Boden</translation>
     </message>
 </context>
 <context>

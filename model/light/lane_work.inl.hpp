@@ -4,6 +4,7 @@
 // clang-format off: each needs those before it
 #include "model/light/lane_aims.inl.hpp"
 #include "model/light/lane_crossings.inl.hpp"
+#include "model/light/lane_meetings.inl.hpp"
 #include "model/light/lane_unions.inl.hpp"
 // clang-format on
 

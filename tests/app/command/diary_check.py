@@ -147,6 +147,16 @@ with tempfile.TemporaryDirectory() as folder:
     for file in photo, store:
         file.unlink()
 
+    # A garden file that is named from the folder it lies in.
+    store = pathlib.Path(folder) / "here.underbough"
+    check(run("import", project / "trees/examples/apple-path.json", store).returncode == 0, "import")
+    ran = subprocess.run([program, "diary", store.name, "--add", "--date", "2025-07-25"],
+                         capture_output=True, text=True, cwd=folder)
+    told = json.loads(run("diary", store, "--json", "--date", "2025-07-26").stdout)
+    dates = [v["date"] for v in told["trees"][0]["visits"]]
+    check(ran.returncode == 0 and "2025-07-25" in dates, f"told as written, and is not there: {dates}")
+    store.unlink()
+
     # One of the plan's cuts: the others are noted as left.
     shutil.copy(project / "trees/examples/birch-lawn.json", garden)
     plan = json.loads(run("suggest", garden, "--json", "--date", "2025-10-20").stdout)
