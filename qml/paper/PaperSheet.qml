@@ -83,26 +83,6 @@ Popup {
             }
             Item { Layout.fillWidth: true }
             PlainButton {
-                objectName: "paperParts"
-                text: qsTr("Pictures and tables\u2026")
-                Accessible.description: qsTr("Each figure, the trees, visits and loads as CSV, the plan as GeoJSON")
-                enabled: root.paper.pageCount > 0
-                onClicked: folderDialog.open()
-            }
-            PlainButton {
-                objectName: "paperSave"
-                text: qsTr("Save as PDF\u2026")
-                enabled: root.paper.pageCount > 0
-                onClicked: saveDialog.open()
-            }
-            PlainButton {
-                objectName: "paperPrint"
-                text: qsTr("Print\u2026")
-                primary: true
-                enabled: root.paper.pageCount > 0
-                onClicked: root.paper.print()
-            }
-            PlainButton {
                 objectName: "paperClose"
                 text: qsTr("Close")
                 onClicked: root.close()
@@ -158,6 +138,32 @@ Popup {
                 text: root.paper.busy ? qsTr("Working it out\u2026") : qsTr("There is no tree to write about yet.")
                 font.pixelSize: Theme.lead
                 color: Theme.softInk
+            }
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+
+            PlainButton {
+                objectName: "paperParts"
+                text: qsTr("Pictures and tables\u2026")
+                Accessible.description: qsTr("Each figure, the trees, visits and loads as CSV, the plan as GeoJSON")
+                enabled: root.paper.pageCount > 0
+                onClicked: folderDialog.open()
+            }
+            Item { Layout.fillWidth: true }
+            PlainButton {
+                objectName: "paperSave"
+                text: qsTr("Save as PDF\u2026")
+                enabled: root.paper.pageCount > 0
+                onClicked: saveDialog.open()
+            }
+            PlainButton {
+                objectName: "paperPrint"
+                text: qsTr("Print\u2026")
+                primary: true
+                enabled: root.paper.pageCount > 0
+                onClicked: root.paper.print()
             }
         }
     }
