@@ -96,7 +96,7 @@
         <translation>Verläuft in Richtung, Grad</translation>
     </message>
     <message>
-        <source>Stands east of the plan's middle by</source>
+        <source>Stands east of the plan&apos;s middle by</source>
         <translation>Steht östlich der Planmitte um</translation>
     </message>
     <message>
@@ -154,7 +154,10 @@
     </message>
     <message numerus="yes">
         <source>All %n cautions</source>
-        <translation><numerusform>Der eine Warnhinweis</numerusform><numerusform>Alle %n Warnhinweise</numerusform></translation>
+        <translation>
+            <numerusform>Der eine Warnhinweis</numerusform>
+            <numerusform>Alle %n Warnhinweise</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -395,7 +398,7 @@
         <translation>der Datenträger ist voll</translation>
     </message>
     <message>
-        <source>the file or its folder can't be written</source>
+        <source>the file or its folder can&apos;t be written</source>
         <translation>die Datei oder ihr Ordner ist nicht beschreibbar</translation>
     </message>
     <message>
@@ -411,12 +414,15 @@
         <translation>sie ist beschädigt</translation>
     </message>
     <message>
-        <source>%1 can't be used. %2.</source>
+        <source>%1 can&apos;t be used. %2.</source>
         <translation>%1 ist nicht brauchbar. %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1 can't be used. %2, and %n more.</source>
-        <translation><numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform><numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform></translation>
+        <source>%1 can&apos;t be used. %2, and %n more.</source>
+        <translation>
+            <numerusform>%1 ist nicht brauchbar. %2, und %n weiterer Fehler.</numerusform>
+            <numerusform>%1 ist nicht brauchbar. %2, und %n weitere Fehler.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 was not saved: %2. Your garden is still here; save it under another name, or try again once that is mended.</source>
@@ -427,11 +433,11 @@
         <translation>%1 ist in einem anderen Fenster offen: hier wird es nur gezeigt. Ändern Sie es dort, oder speichern Sie es hier unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>%1 can't be written. What you change is kept in this window only: save it under another name.</source>
+        <source>%1 can&apos;t be written. What you change is kept in this window only: save it under another name.</source>
         <translation>%1 ist nicht beschreibbar. Was Sie ändern, bleibt nur in diesem Fenster: speichern Sie es unter einem anderen Namen.</translation>
     </message>
     <message>
-        <source>%1 was brought to this program's form. As it was, it is kept in %2.</source>
+        <source>%1 was brought to this program&apos;s form. As it was, it is kept in %2.</source>
         <translation>%1 wurde in die Form dieses Programms gebracht. Wie es war, bleibt es in %2 erhalten.</translation>
     </message>
     <message>
@@ -440,7 +446,10 @@
     </message>
     <message numerus="yes">
         <source>%1 was saved, but %n photos could not be found and are not in it.</source>
-        <translation><numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform><numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform></translation>
+        <translation>
+            <numerusform>%1 wurde gespeichert, aber %n Foto war nicht zu finden und fehlt darin.</numerusform>
+            <numerusform>%1 wurde gespeichert, aber %n Fotos waren nicht zu finden und fehlen darin.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 was not saved: %2. Your garden is still here; save it under another name.</source>
@@ -525,7 +534,7 @@
         <translation>Sein Schatten</translation>
     </message>
     <message>
-        <source>The tree's shadow</source>
+        <source>The tree&apos;s shadow</source>
         <translation>Der Schatten des Baums</translation>
     </message>
     <message>
@@ -537,7 +546,7 @@
         <translation>Entfernung zum Stamm</translation>
     </message>
     <message>
-        <source>Your eye's height</source>
+        <source>Your eye&apos;s height</source>
         <translation>Ihre Augenhöhe</translation>
     </message>
     <message>
@@ -871,12 +880,15 @@
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Some of this is an arborist's work: “For an arborist” is one page to hand over.</source>
+        <source>Some of this is an arborist&apos;s work: “For an arborist” is one page to hand over.</source>
         <translation>Ein Teil davon ist Arbeit für den Baumpfleger: „Für den Baumpfleger“ ist eine Seite zum Mitgeben.</translation>
     </message>
     <message numerus="yes">
         <source>%n pages: %1</source>
-        <translation><numerusform>%n Seite: %1</numerusform><numerusform>%n Seiten: %1</numerusform></translation>
+        <translation>
+            <numerusform>%n Seite: %1</numerusform>
+            <numerusform>%n Seiten: %1</numerusform>
+        </translation>
     </message>
     <message>
         <source>Working it out…</source>
@@ -1070,11 +1082,11 @@
         <translation>Änderungen an %1 speichern?</translation>
     </message>
     <message>
-        <source>If you don't save, what you drew since the last save is lost.</source>
+        <source>If you don&apos;t save, what you drew since the last save is lost.</source>
         <translation>Ohne Speichern geht verloren, was Sie seit dem letzten Speichern gezeichnet haben.</translation>
     </message>
     <message>
-        <source>Don't save</source>
+        <source>Don&apos;t save</source>
         <translation>Nicht speichern</translation>
     </message>
     <message>
@@ -1647,7 +1659,7 @@
         <translation>Zurück zu den Antworten</translation>
     </message>
     <message>
-        <source>Numbers such as L10 or A2 are those of the formulas in %1 of the program's documentation.</source>
+        <source>Numbers such as L10 or A2 are those of the formulas in %1 of the program&apos;s documentation.</source>
         <translation>Nummern wie L10 oder A2 sind die der Formeln in %1 der Dokumentation des Programms.</translation>
     </message>
 </context>
@@ -1876,7 +1888,7 @@
         <translation>Versichert: Nachweise der Haftpflicht und der Unfallversicherung der Arbeitenden, am Tag gültig; rufen Sie den Versicherer an.</translation>
     </message>
     <message>
-        <source>Works to the standard in force here for pruning and for safe work (ANSI A300 and Z133, BS 3998, EN or the local one). No topping, no lion's tails, no climbing spikes on a tree that stays.</source>
+        <source>Works to the standard in force here for pruning and for safe work (ANSI A300 and Z133, BS 3998, EN or the local one). No topping, no lion&apos;s tails, no climbing spikes on a tree that stays.</source>
         <translation>Arbeitet nach dem hier geltenden Regelwerk für Schnitt und Arbeitssicherheit (ANSI A300 und Z133, BS 3998, EN oder das örtliche). Keine Kappung, kein Leerschneiden des Kroneninneren, keine Steigeisen an einem Baum, der stehen bleibt.</translation>
     </message>
     <message>
@@ -1884,7 +1896,7 @@
         <translation>Ein schriftliches Angebot nach Besichtigung: was geschnitten wird, wo, wie viel Laub, wer es abfährt, was es kostet, wann. Zwei oder drei Angebote.</translation>
     </message>
     <message>
-        <source>Who rings the line's operator, asks the authority for permits, looks for nests and bats, and keeps the path shut.</source>
+        <source>Who rings the line&apos;s operator, asks the authority for permits, looks for nests and bats, and keeps the path shut.</source>
         <translation>Wer den Netzbetreiber anruft, die Behörde um Genehmigung fragt, nach Nestern und Fledermäusen sucht und den Weg sperrt.</translation>
     </message>
     <message>
@@ -2407,7 +2419,7 @@
         <translation>Licht auf den Pflanzungen, %1</translation>
     </message>
     <message>
-        <source>Each cut is told by itself, for the mean day of %1. How much may go at once, where and by whom is what "suggest" answers.</source>
+        <source>Each cut is told by itself, for the mean day of %1. How much may go at once, where and by whom is what &quot;suggest&quot; answers.</source>
         <translation>Jeder Schnitt steht für sich, für den mittleren Tag (%1). Wie viel auf einmal gehen darf, wo und durch wen, beantwortet „suggest“.</translation>
     </message>
     <message>
@@ -2579,7 +2591,7 @@
         <translation>wie stark der Wind an seinen Blättern zieht</translation>
     </message>
     <message>
-        <source>how much of the forecast's gust gets here</source>
+        <source>how much of the forecast&apos;s gust gets here</source>
         <translation>wie viel von der vorhergesagten Bö hier ankommt</translation>
     </message>
     <message>
@@ -2651,7 +2663,7 @@
         <translation>Bitten Sie im Zweifel einen geprüften Baumpfleger, sich den Baum selbst anzusehen, und zwar sofort bei einem Riss, einer frischen Neigung, sich hebendem Boden, einem hängengebliebenen Ast oder Pilzen am Stammfuß.</translation>
     </message>
     <message>
-        <source>Every overhead wire counts as live. Within 3 m (10 ft) of one, or if a branch could fall that near, do not cut: call the line's operator. In the UK ask the operator first within 10 m.</source>
+        <source>Every overhead wire counts as live. Within 3 m (10 ft) of one, or if a branch could fall that near, do not cut: call the line&apos;s operator. In the UK ask the operator first within 10 m.</source>
         <translation>Jede Freileitung gilt als unter Spannung. Im Umkreis von 3 m (10 ft), oder wenn ein Ast so nah fallen könnte, schneiden Sie nicht: rufen Sie den Netzbetreiber an. Im Vereinigten Königreich fragen Sie den Betreiber zuerst innerhalb von 10 m.</translation>
     </message>
     <message>
@@ -2735,7 +2747,7 @@
         <translation>Diese Schnitte geben jeder Fläche ihre lichte Höhe, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
     </message>
     <message>
-        <source>The headroom can't be had inside the guideline.</source>
+        <source>The headroom can&apos;t be had inside the guideline.</source>
         <translation>Die lichte Höhe ist innerhalb des Richtwerts nicht zu haben.</translation>
     </message>
     <message>
@@ -3053,7 +3065,7 @@
         <translation>Der Besuch am %1 hat schon %2 des Laubs genommen.</translation>
     </message>
     <message>
-        <source>The guideline lets at most %1 of this tree's leaf go within twelve months.</source>
+        <source>The guideline lets at most %1 of this tree&apos;s leaf go within twelve months.</source>
         <translation>Der Richtwert lässt höchstens %1 des Laubs dieses Baums in zwölf Monaten gehen.</translation>
     </message>
     <message>
@@ -3077,19 +3089,19 @@
         <translation>%1 des Laubs blieben in den unteren zwei Dritteln der Krone; mindestens %2 gehören dorthin.</translation>
     </message>
     <message>
-        <source>Lifting the crown further would leave too little living crown for the tree's height.</source>
+        <source>Lifting the crown further would leave too little living crown for the tree&apos;s height.</source>
         <translation>Den Kronenansatz weiter anzuheben ließe für die Höhe des Baums zu wenig lebende Krone.</translation>
     </message>
     <message>
-        <source>The living crown would take up %1 of the tree's height; at least %2 is better.</source>
+        <source>The living crown would take up %1 of the tree&apos;s height; at least %2 is better.</source>
         <translation>Die lebende Krone nähme noch %1 der Baumhöhe ein; mindestens %2 sind besser.</translation>
     </message>
     <message>
-        <source>All wounds together would come to more than a third of the stem's section, which is severe.</source>
+        <source>All wounds together would come to more than a third of the stem&apos;s section, which is severe.</source>
         <translation>Alle Wunden zusammen kämen auf mehr als ein Drittel des Stammquerschnitts, und das ist ein schwerer Eingriff.</translation>
     </message>
     <message>
-        <source>All wounds together come to %1 of the stem's section; more than %2 is severe.</source>
+        <source>All wounds together come to %1 of the stem&apos;s section; more than %2 is severe.</source>
         <translation>Alle Wunden zusammen kommen auf %1 des Stammquerschnitts; mehr als %2 sind ein schwerer Eingriff.</translation>
     </message>
     <message>
@@ -3129,7 +3141,7 @@
         <translation>Die Wunde an %1 ist %2 breit: über %3 schließt sie sich langsam, und Fäule kann eindringen.</translation>
     </message>
     <message>
-        <source>The wound on %1 is %2 across: a cut over %3 is an arborist's decision.</source>
+        <source>The wound on %1 is %2 across: a cut over %3 is an arborist&apos;s decision.</source>
         <translation>Die Wunde an %1 ist %2 breit: über einen Schnitt über %3 entscheidet ein Baumpfleger.</translation>
     </message>
     <message>
@@ -3157,15 +3169,15 @@
         <translation>An diesem Baum wurde ein Warnzeichen notiert.</translation>
     </message>
     <message>
-        <source>Noted for this tree: %1. That needs a professional's eyes.</source>
+        <source>Noted for this tree: %1. That needs a professional&apos;s eyes.</source>
         <translation>An diesem Baum notiert: %1. Das muss ein Fachmann ansehen.</translation>
     </message>
     <message>
-        <source>A piece or a tool can come within %1 of the wire %2. Inside %3 nobody may work but the line's operator or a line-clearance arborist: treat it as live.</source>
+        <source>A piece or a tool can come within %1 of the wire %2. Inside %3 nobody may work but the line&apos;s operator or a line-clearance arborist: treat it as live.</source>
         <translation>Ein Stück oder ein Werkzeug kann der Leitung %2 bis auf %1 nahe kommen. Innerhalb von %3 darf niemand arbeiten außer dem Netzbetreiber oder einem Baumpfleger mit Zulassung für Freileitungen: sie gilt als unter Spannung.</translation>
     </message>
     <message>
-        <source>The work is %1 on plan from the wire %2: inside %3 ask the line's operator before you start, and treat it as live.</source>
+        <source>The work is %1 on plan from the wire %2: inside %3 ask the line&apos;s operator before you start, and treat it as live.</source>
         <translation>Die Arbeit liegt im Plan %1 von der Leitung %2: innerhalb von %3 fragen Sie vorher den Netzbetreiber, und die Leitung gilt als unter Spannung.</translation>
     </message>
     <message>
@@ -3177,7 +3189,7 @@
         <translation>Das Stück kommt auf %1 herunter.</translation>
     </message>
     <message>
-        <source>%1 is dead or cracked wood that can't be counted on in any gust.</source>
+        <source>%1 is dead or cracked wood that can&apos;t be counted on in any gust.</source>
         <translation>%1 ist totes oder gerissenes Holz, auf das in keiner Bö zu zählen ist.</translation>
     </message>
     <message>
@@ -3205,7 +3217,7 @@
         <translation>Der Stamm neigt sich um %1 aus dem Lot; über %2 soll ein Baumpfleger ihn beurteilen.</translation>
     </message>
     <message>
-        <source>This tree is protected: get the authority's written consent before any cut.</source>
+        <source>This tree is protected: get the authority&apos;s written consent before any cut.</source>
         <translation>Dieser Baum ist geschützt: holen Sie vor jedem Schnitt die schriftliche Genehmigung der Behörde ein.</translation>
     </message>
     <message>
@@ -3273,7 +3285,7 @@
         <translation>Unterster Ast: zwischen %1 und %2 über dem Boden, vier Fünftel der Höhe.</translation>
     </message>
     <message>
-        <source>A stem of %1 can't carry a tree of %2: is the girth right?</source>
+        <source>A stem of %1 can&apos;t carry a tree of %2: is the girth right?</source>
         <translation>Ein Stamm von %1 kann keinen Baum von %2 tragen: stimmt der Umfang?</translation>
     </message>
     <message>
@@ -3338,7 +3350,7 @@
         <translation>Erreicht.</translation>
     </message>
     <message>
-        <source>A wish that can't be had with the rest inside the guideline.</source>
+        <source>A wish that can&apos;t be had with the rest inside the guideline.</source>
         <translation>Ein Wunsch, der mit dem Übrigen innerhalb des Richtwerts nicht zu haben ist.</translation>
     </message>
     <message>
@@ -3594,7 +3606,7 @@
         <translation>%1: %2. Unter klarem Himmel %3 direkte Sonne am Tag.</translation>
     </message>
     <message>
-        <source>With this garden's clouds %1, of %2 in the open.</source>
+        <source>With this garden&apos;s clouds %1, of %2 in the open.</source>
         <translation>Mit den Wolken dieses Gartens %1, von %2 im Freien.</translation>
     </message>
     <message>
@@ -3650,12 +3662,12 @@
         <translation>Mit dem Sonnenschein, der für diesen Garten eingetragen ist, übers Jahr %1 dessen, was ein klarer Himmel gäbe.</translation>
     </message>
     <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
+        <source>%1&#xa0;min</source>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
-        <source>%1 mol</source>
-        <translation>%1 mol</translation>
+        <source>%1&#xa0;mol</source>
+        <translation>%1&#xa0;mol</translation>
     </message>
     <message>
         <source>Young: growing fast</source>
@@ -3818,15 +3830,15 @@
         <translation>%1 abnehmen</translation>
     </message>
     <message>
-        <source>%1 % of its strength</source>
-        <translation>%1 % der Festigkeit</translation>
+        <source>%1&#xa0;% of its strength</source>
+        <translation>%1&#xa0;% der Festigkeit</translation>
     </message>
     <message>
         <source>%1, %2, %3 more gust</source>
         <translation>%1, %2, %3 mehr Bö</translation>
     </message>
     <message>
-        <source>For each percent of the tree's leaf it is relieved most by %1.</source>
+        <source>For each percent of the tree&apos;s leaf it is relieved most by %1.</source>
         <translation>Für jedes Prozent Laub des Baums entlastet am meisten: %1.</translation>
     </message>
     <message>
@@ -3894,11 +3906,11 @@
         <translation>Die Skizze ist zweifelhaft: %1. Sehen Sie noch einmal nach, ob sein Laub so licht ist.</translation>
     </message>
     <message>
-        <source>%1 visits, each as far as it may go, don't reach all of it: an arborist may know another way.</source>
+        <source>%1 visits, each as far as it may go, don&apos;t reach all of it: an arborist may know another way.</source>
         <translation>%1 Besuche, jeder so weit er gehen darf, schaffen nicht alles: ein Baumpfleger weiß vielleicht einen anderen Weg.</translation>
     </message>
     <message>
-        <source>It takes %1 visits; fewer can't do it inside the guideline.</source>
+        <source>It takes %1 visits; fewer can&apos;t do it inside the guideline.</source>
         <translation>Es braucht %1 Besuche; mit weniger geht es innerhalb des Richtwerts nicht.</translation>
     </message>
     <message>
@@ -4015,7 +4027,7 @@
         <translation>Widerstandsmoment des gesunden Holzes</translation>
     </message>
     <message>
-        <source>share of the solid wood's section modulus that the cavity leaves</source>
+        <source>share of the solid wood&apos;s section modulus that the cavity leaves</source>
         <translation>Anteil am Widerstandsmoment des vollen Holzes, den die Höhlung lässt</translation>
     </message>
     <message>
@@ -4276,7 +4288,7 @@
         <translation>Nach Nummern, für den Baumpfleger: %1; für Sie: %2.</translation>
     </message>
     <message>
-        <source>In brackets: the formula's number in %1, and the source.</source>
+        <source>In brackets: the formula&apos;s number in %1, and the source.</source>
         <translation>In Klammern: die Nummer der Formel in %1, und die Quelle.</translation>
     </message>
     <message>
@@ -4432,7 +4444,7 @@
         <translation>Warum diese lichte Höhe über %1?</translation>
     </message>
     <message>
-        <source>The lowest wood, leaf or shoot of all limbs that reach over it counts; the ground is taken as level. The year's growth is not in it.</source>
+        <source>The lowest wood, leaf or shoot of all limbs that reach over it counts; the ground is taken as level. The year&apos;s growth is not in it.</source>
         <translation>Es zählt das tiefste Holz, Laub oder der tiefste Trieb aller Äste, die darüber reichen; der Boden gilt als eben. Das Wachstum des Jahres ist nicht enthalten.</translation>
     </message>
     <message>
@@ -4460,7 +4472,7 @@
         <translation>Tag, von Sonnenaufgang bis Sonnenuntergang</translation>
     </message>
     <message>
-        <source>The sun's height at noon</source>
+        <source>The sun&apos;s height at noon</source>
         <translation>Sonnenhöhe am Mittag</translation>
     </message>
     <message>
@@ -4569,7 +4581,7 @@
         <translation>Weitere Fotos: %1.</translation>
     </message>
     <message>
-        <source>the folder can't be made</source>
+        <source>the folder can&apos;t be made</source>
         <translation>der Ordner lässt sich nicht anlegen</translation>
     </message>
     <message>
@@ -4763,15 +4775,15 @@
 <context>
     <name>app::DayViewModel</name>
     <message>
-        <source>The warmth can't be read: write it such as %1.</source>
+        <source>The warmth can&apos;t be read: write it such as %1.</source>
         <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
+        <source>The humidity can&apos;t be read: write it such as 55 %.</source>
         <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
     </message>
     <message>
-        <source>The gusts can't be read: write them such as %1.</source>
+        <source>The gusts can&apos;t be read: write them such as %1.</source>
         <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -4856,11 +4868,11 @@
         <translation>Neuer Garten</translation>
     </message>
     <message>
-        <source>That can't be drawn: it needs %1.</source>
+        <source>That can&apos;t be drawn: it needs %1.</source>
         <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
     </message>
     <message>
-        <source>This step can't be gone back to: it needs %1.</source>
+        <source>This step can&apos;t be gone back to: it needs %1.</source>
         <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
     </message>
     <message>
@@ -4872,7 +4884,7 @@
     <name>app::GardenViewModel</name>
     <message>
         <source>%1%2 - Underbough</source>
-        <comment>garden's name, mark of unsaved changes</comment>
+        <comment>garden&apos;s name, mark of unsaved changes</comment>
         <translation>%1%2 - Underbough</translation>
     </message>
     <message>
@@ -5196,7 +5208,7 @@
         <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
     </message>
     <message>
-        <source>That can't be a garden: it needs %1.</source>
+        <source>That can&apos;t be a garden: it needs %1.</source>
         <translation>Das kann kein Garten sein: es braucht %1.</translation>
     </message>
 </context>
@@ -5261,7 +5273,7 @@
 <context>
     <name>app::PhotoPicture</name>
     <message>
-        <source>This photo can't be found.</source>
+        <source>This photo can&apos;t be found.</source>
         <translation>Dieses Foto ist nicht zu finden.</translation>
     </message>
 </context>
@@ -5363,7 +5375,10 @@
     <name>app::PlanViewModel</name>
     <message numerus="yes">
         <source>Plan of %1, north up: %n trees.</source>
-        <translation><numerusform>Plan von %1, Norden oben: %n Baum.</numerusform><numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform></translation>
+        <translation>
+            <numerusform>Plan von %1, Norden oben: %n Baum.</numerusform>
+            <numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5378,7 +5393,10 @@
     </message>
     <message numerus="yes">
         <source>%1 from the side, looking %2: %3 high, %n limbs.</source>
-        <translation><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform><numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform></translation>
+        <translation>
+            <numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Ast.</numerusform>
+            <numerusform>%1 von der Seite, Blick nach %2: %3 hoch, %n Äste.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 long, %2 thick at its union, %3 at its end</source>
@@ -5432,7 +5450,7 @@
         <translation>%1 des Laubs, von %2, die dann gehen dürfen</translation>
     </message>
     <message>
-        <source>No number of visits reaches all of it without breaking a rule that waiting doesn't heal. An arborist may know another way.</source>
+        <source>No number of visits reaches all of it without breaking a rule that waiting doesn&apos;t heal. An arborist may know another way.</source>
         <translation>Keine Zahl von Besuchen schafft alles, ohne eine Regel zu brechen, die Warten nicht heilt. Ein Baumpfleger weiß vielleicht einen anderen Weg.</translation>
     </message>
 </context>
@@ -5684,15 +5702,15 @@
         <translation>Schnitt %1 wurde geändert: schreiben Sie wie, etwa %2.</translation>
     </message>
     <message>
-        <source>The share of the leaf can't be read: write one such as 8 %.</source>
+        <source>The share of the leaf can&apos;t be read: write one such as 8 %.</source>
         <translation>Der Laubanteil ist nicht lesbar: schreiben Sie etwa 8 %.</translation>
     </message>
     <message>
-        <source>The day can't be read: write it such as %1.</source>
+        <source>The day can&apos;t be read: write it such as %1.</source>
         <translation>Der Tag ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The day to come again can't be read: write it such as %1.</source>
+        <source>The day to come again can&apos;t be read: write it such as %1.</source>
         <translation>Der Tag des nächsten Besuchs ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -5700,19 +5718,19 @@
         <translation>Der Tag des nächsten Besuchs liegt vor dem Besuch.</translation>
     </message>
     <message>
-        <source>The headroom over %1 can't be read: write it such as %2.</source>
+        <source>The headroom over %1 can&apos;t be read: write it such as %2.</source>
         <translation>Die lichte Höhe über %1 ist nicht lesbar: schreiben Sie etwa %2.</translation>
     </message>
     <message>
-        <source>The warmth can't be read: write it such as %1.</source>
+        <source>The warmth can&apos;t be read: write it such as %1.</source>
         <translation>Die Wärme ist nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
-        <source>The humidity can't be read: write it such as 55 %.</source>
+        <source>The humidity can&apos;t be read: write it such as 55 %.</source>
         <translation>Die Luftfeuchte ist nicht lesbar: schreiben Sie etwa 55 %.</translation>
     </message>
     <message>
-        <source>The gusts can't be read: write them such as %1.</source>
+        <source>The gusts can&apos;t be read: write them such as %1.</source>
         <translation>Die Böen sind nicht lesbar: schreiben Sie etwa %1.</translation>
     </message>
     <message>
@@ -5721,7 +5739,7 @@
         <translation>ein Besuch am %1</translation>
     </message>
     <message>
-        <source>One of the cuts can't be made on the sketch as it is drawn. Untick "cut the sketch too", or change that cut.</source>
+        <source>One of the cuts can&apos;t be made on the sketch as it is drawn. Untick &quot;cut the sketch too&quot;, or change that cut.</source>
         <translation>Einer der Schnitte lässt sich an der Skizze, wie sie ist, nicht machen. Nehmen Sie das Häkchen bei „auch an der Skizze“ weg, oder ändern Sie den Schnitt.</translation>
     </message>
     <message>
