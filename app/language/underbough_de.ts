@@ -3046,7 +3046,7 @@
     </message>
     <message>
         <source>People use %1: someone must keep everybody %2 away from where the pieces come down.</source>
-        <translation>%1 wird von Menschen benutzt: jemand muss alle %2 weit von dort fernhalten, wo die Stücke herunterkommen.</translation>
+        <translation>Menschen benutzen %1: jemand muss alle %2 weit von dort fernhalten, wo die Stücke herunterkommen.</translation>
     </message>
     <message>
         <source>an unknown amount</source>
@@ -3142,7 +3142,7 @@
     </message>
     <message>
         <source>The wound on %1 is %2 across: a cut over %3 is an arborist&apos;s decision.</source>
-        <translation>Die Wunde an %1 ist %2 breit: über einen Schnitt über %3 entscheidet ein Baumpfleger.</translation>
+        <translation>Die Wunde an %1 ist %2 breit: Schnitte über %3 sind Sache des Baumpflegers.</translation>
     </message>
     <message>
         <source>The wound on %1 is %2 across, and this species walls off decay poorly: over %3 ask an arborist.</source>
@@ -3198,7 +3198,7 @@
     </message>
     <message>
         <source>People use %1: someone must keep everybody %2 away from where the piece comes down.</source>
-        <translation>%1 wird von Menschen benutzt: jemand muss alle %2 weit von dort fernhalten, wo das Stück herunterkommt.</translation>
+        <translation>Menschen benutzen %1: jemand muss alle %2 weit von dort fernhalten, wo das Stück herunterkommt.</translation>
     </message>
     <message>
         <source>Pieces can come down on %1: lower them by hand, or lay boards over it.</source>
@@ -3234,7 +3234,7 @@
     </message>
     <message>
         <source>Birds may be nesting in %1: search the tree first, and wait if there is a nest in use.</source>
-        <translation>In %1 können Vögel nisten: durchsuchen Sie zuerst den Baum, und warten Sie, wenn ein benutztes Nest da ist.</translation>
+        <translation>Im %1 können Vögel nisten: durchsuchen Sie zuerst den Baum, und warten Sie, wenn ein benutztes Nest da ist.</translation>
     </message>
     <message>
         <source>Vase: a low fork, steep limbs that lean out</source>
