@@ -2905,7 +2905,7 @@
     </message>
     <message>
         <source>since %1</source>
-        <translation>seit %1</translation>
+        <translation>seit dem %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
