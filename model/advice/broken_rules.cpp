@@ -12,7 +12,7 @@
 namespace model::advice {
 namespace {
 
-constexpr double kRounding = 1e-9;
+constexpr double kRoundingShare = 1e-9;
 constexpr double kSamePlace_m = 1e-3; // a saw is no finer
 
 double disc_m2(double diameter_m)
@@ -73,7 +73,7 @@ private:
             if (other.parent == limb.id && std::abs(other.attachedAt_m - cut.at_m) <= kSamePlace_m)
                 lateral_m = std::max(lateral_m, other.stations.front().diameter_m);
         const double ratio = lateral_m / axisPoint(limb, cut.at_m).diameter_m;
-        if (ratio < kLateralLeast - kRounding)
+        if (ratio < kLateralLeast - kRoundingShare)
             broke(Rule::lateralThird, limb.id, ratio, kLateralLeast);
         const double before = leafBeyond_m2(standing, foliation_, index);
         const Tree after = afterCut(standing, cut);
@@ -81,7 +81,7 @@ private:
             before > 0.0
                 ? 1.0 - leafBeyond_m2(after, foliation_, limbIndex(after, cut.limb)) / before
                 : 0.0;
-        if (taken > kLimbShareMost + kRounding)
+        if (taken > kLimbShareMost + kRoundingShare)
             broke(Rule::limbShare, limb.id, taken, kLimbShareMost);
     }
 
@@ -93,7 +93,7 @@ private:
                 sum_m2 += disc_m2(
                     axisPoint(tree_.limbs[limbIndex(tree_, cut.limb)], cut.at_m).diameter_m);
         const double stem_m2 = disc_m2(stemDiameter_m(tree_));
-        if (sum_m2 > kWoundSum * stem_m2 + kRounding)
+        if (sum_m2 > kWoundSum * stem_m2 + kRoundingShare)
             broke(Rule::woundSum, {}, sum_m2 / stem_m2, kWoundSum);
     }
 
@@ -105,12 +105,12 @@ private:
         };
         const double whole = total(tree_);
         const double share = whole > 0.0 ? 1.0 - total(standing) / whole : 0.0;
-        if (share > allowance_ + kRounding)
+        if (share > allowance_ + kRoundingShare)
             broke(Rule::seasonShare, {}, share, allowance_);
         const auto before = crownShape(tree_, foliation_);
         const auto after = crownShape(standing, foliation_);
         const auto atLeast = [&](Rule rule, double CrownShape::*of, double least) {
-            if (after.*of < std::min(least, before.*of) - kRounding)
+            if (after.*of < std::min(least, before.*of) - kRoundingShare)
                 broke(rule, {}, after.*of, std::min(least, before.*of));
         };
         atLeast(Rule::liveCrownRatio, &CrownShape::liveCrownRatio, kLiveCrownRatioLeast);

@@ -44,6 +44,7 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
               const Species& species, const Choice& choice, Suggestion& suggestion)
 {
     suggestion.proven = choice.proven;
+    suggestion.leafBound = choice.bound;
     suggestion.nodes += choice.nodes;
     Tree standing = tree;
     for (const auto& cut : inWorkingOrder(tree, choice.cuts)) {

@@ -52,6 +52,20 @@ TEST(Judge, SaysOfTheSuggestedCutsWhatTheSuggestionSays)
     }
 }
 
+// Law: a limb may be thinned and shortened in turn and then be taken off after all.
+TEST(Judge, TakesALimbOffThatWasThinnedBefore)
+{
+    const auto garden = example(kExamples[0]);
+    const auto& tree = garden.trees[0];
+    const auto& species = *findSpecies(shippedTables(), tree.species);
+    const auto& limb =
+        *std::ranges::find_if(tree.limbs, [](const Limb& l) { return l.foliage && l.parent; });
+    const auto judged = judge(garden, tree, foliate(tree, species), species, kDate,
+                              {{CutKind::thinning, limb.id, 0.0, {}, 0.25, {}}, removal(limb.id)});
+    ASSERT_EQ(judged.cuts.size(), 2U);
+    EXPECT_EQ(judged.cuts.back().cut.kind, CutKind::removal);
+}
+
 /// A stem with one thick level limb that carries a thin and a thick lateral.
 Tree lateralTree()
 {
