@@ -20,6 +20,8 @@ const char* jsonName(model::advice::Rule rule)
         return "live_crown_ratio";
     case Rule::raiseStep:
         return "raise_step";
+    case Rule::balance:
+        return "balance";
     case Rule::topping:
         return "topping";
     case Rule::lateralThird:
@@ -64,6 +66,8 @@ const char* jsonName(model::advice::Rule rule)
         return "protected_tree";
     case Rule::monthToAvoid:
         return "month_to_avoid";
+    case Rule::dryWeather:
+        return "dry_weather";
     case Rule::nestingSeason:
         return "nesting_season";
     }

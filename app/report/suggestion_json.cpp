@@ -180,6 +180,7 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
         {"binding", findingList(suggestion.binding, wording)},
         {"leaf_share_without_guideline", number(suggestion.leafShareWithoutGuideline)},
         {"proven", suggestion.proven},
+        {"leaf_share_bound", number(suggestion.leafBound)},
         {"search_nodes", suggestion.nodes},
         {"notes", findingList(suggestion.notes, wording)},
         {"labour", toJson(suggestion.labour, wording)},

@@ -36,6 +36,17 @@ void addCuts(TextPage& page, const Suggestion& suggestion, const Wording& wordin
         page.bullet(note);
 }
 
+/// How sure it is that less leaf doesn't do.
+QString proofWords(const Suggestion& suggestion, const Wording& wording)
+{
+    if (suggestion.proven)
+        return Words::tr("Every other set of cuts was weighed: none does it with less leaf.");
+    return Words::tr(
+               "The search was cut short: a set with less leaf may exist, but none that takes "
+               "less than %1.")
+        .arg(wording.units.share(suggestion.leafBound));
+}
+
 void addBinding(TextPage& page, const Suggestion& suggestion, const Wording& wording)
 {
     if (suggestion.binding.empty())
@@ -118,6 +129,8 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
     if (!suggestion.cuts.empty()) {
         page.gap();
         addCuts(page, suggestion, wording);
+        if (suggestion.outcome == Outcome::met)
+            page.bullet(proofWords(suggestion, wording));
         page.gap();
         addAfter(page, suggestion, wording);
     }

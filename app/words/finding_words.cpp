@@ -145,6 +145,13 @@ QString shapeSentence(const Parts& p)
         return Words::tr("The crown would be lifted by %1 of its height at once; %2 a visit is "
                          "kinder.")
             .arg(p.share(f.found), p.share(f.limit));
+    case Rule::balance:
+        if (!f.found)
+            return Words::tr(
+                "More cutting on one side would leave the crown hanging to the other.");
+        return Words::tr("The weight of the crown, or its hold on the wind, would move %1 of the "
+                         "crown's reach to one side; over %2 is much.")
+            .arg(p.share(f.found), p.share(f.limit));
     case Rule::topping:
         return Words::tr("The stem would be cut where no side branch can take over: that is "
                          "topping, which starves the tree and lets rot in.");
@@ -313,6 +320,11 @@ QString timingSentence(const Parts& p)
         return protection(p);
     case Rule::monthToAvoid:
         return monthToAvoid(p);
+    case Rule::dryWeather:
+        return Words::tr(
+                   "Fungi enter the wounds of %1 with rain: cut when it is dry and no rain is "
+                   "forecast; best are six weeks without.")
+            .arg(commonName(p.wording.species));
     case Rule::nestingSeason:
         return Words::tr("Birds may be nesting in %1: search the tree first, and wait if there is "
                          "a nest in use.")

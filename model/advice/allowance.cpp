@@ -62,6 +62,8 @@ std::vector<Finding> calendarNotes(const Species& species, double latitude_deg, 
     if (std::ranges::find(species.practice.avoidMonthsNorth, month) !=
         species.practice.avoidMonthsNorth.end())
         notes.push_back({Rule::monthToAvoid, Severity::warn, {}, number, std::nullopt});
+    if (species.latin.starts_with("Prunus "))
+        notes.push_back({Rule::dryWeather, Severity::warn, {}, std::nullopt, std::nullopt});
     if (month >= 3 && month <= 8)
         notes.push_back({Rule::nestingSeason, Severity::warn, {}, number, std::nullopt});
     return notes;

@@ -11,7 +11,15 @@ struct CrownShape {
     double top_m{};              ///< height of the highest leaf or wood
     double liveCrownRatio{};     ///< (top - base) / top
     double lowerTwoThirdsLeaf{}; ///< share of the leaf in the lower two thirds of the crown
+    Point2
+        leafAside_m{}; ///< of the middle of the leaf, which the wind takes hold of, from the foot
+    Point2 woodAside_m{}; ///< of the middle of the limbs' wood, the stem's left out
+    double reach_m{};     ///< of the leaf from the stem, mean of eight directions
 };
+
+/// How much further a crown's weight or its hold on the wind has moved away from the stem,
+/// whichever did so more, as a share of the crown's reach before; 0 or less: nearer.
+[[nodiscard]] double movedAside(const CrownShape& before, const CrownShape& after);
 
 /// Leaf counts as spread evenly over the height of each leafy body.
 /// All zero for a tree without leaves.

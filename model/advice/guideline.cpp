@@ -7,7 +7,6 @@
 #include <array>
 #include <limits>
 #include <numbers>
-#include <utility>
 
 namespace model::advice {
 namespace {
@@ -23,25 +22,6 @@ bool holds(const std::vector<Rule>& rules, Rule rule)
     return std::ranges::find(rules, rule) != rules.end();
 }
 
-/// Goals are reached by a little less than what cuts could do at most. A search that believes so
-/// comes upon good sets soon, and the search that trusts only the bound starts from the best of
-/// them.
-Choice leastWithStart(Decisions decisions, const std::atomic<bool>* cancel)
-{
-    constexpr double kLikely = 0.8; // of what a cut could do at most
-    if (decisions.goals == 0)
-        return leastLeaf(decisions, cancel);
-    Decisions likely = decisions;
-    for (auto& options : likely.options)
-        for (auto& option : options)
-            for (double& help : option.helps)
-                help *= kLikely;
-    decisions.start = leastLeaf(likely, cancel);
-    auto choice = leastLeaf(decisions, cancel);
-    choice.nodes += decisions.start.nodes;
-    return choice;
-}
-
 } // namespace
 
 Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowance,
@@ -53,33 +33,80 @@ Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowa
 
 Choice Guideline::least(const Targets& targets, const std::vector<Rule>& without) const
 {
-    auto decisions = options(tree_, foliation_, targets.wanted(),
-                             {.limbShare = !holds(without, Rule::limbShare)});
-    decisions.nodesMost = effort_.nodes;
-    decisions.askedMost = effort_.asked;
     const double stem_m = stemDiameter_m(tree_);
-    decisions.leafMost = holds(without, Rule::seasonShare) ? kUnlimited : allowance_;
-    decisions.woundMost_m2 = holds(without, Rule::woundSum)
-                                 ? kUnlimited
-                                 : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m;
-    decisions.crownAccepts = [this, &without, &targets](const std::vector<Cut>& cuts) {
-        const Tree after = afterCuts(tree_, cuts);
-        return accepts(crownShape(after, foliation_), without) && targets.met(after);
-    };
-    return leastWithStart(std::move(decisions), cancel_);
+    const Limits limits{.leaf = holds(without, Rule::seasonShare) ? kUnlimited : allowance_,
+                        .wound_m2 = holds(without, Rule::woundSum)
+                                        ? kUnlimited
+                                        : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m,
+                        .limbShare = !holds(without, Rule::limbShare),
+                        .crown = [&](const Tree& after) {
+                            return accepts(crownShape(after, foliation_), without);
+                        }};
+    return leastWithin(limits, targets);
 }
 
 Choice Guideline::leastWithoutAny(const Targets& targets) const
 {
-    auto decisions = options(tree_, foliation_, targets.wanted(), {.limbShare = false});
-    decisions.leafMost = kUnlimited;
-    decisions.woundMost_m2 = kUnlimited;
-    decisions.nodesMost = effort_.nodes;
-    decisions.askedMost = effort_.asked;
-    decisions.crownAccepts = [this, &targets](const std::vector<Cut>& cuts) {
-        return targets.met(afterCuts(tree_, cuts));
+    return leastWithin({kUnlimited, kUnlimited, false, [](const Tree&) { return true; }}, targets);
+}
+
+/// Searches with what is known of the goals; each time that a set of cuts falls short in a way that
+/// can be learnt from, it starts again with that.
+Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) const
+{
+    if (targets.lacksLight())
+        targets.learn({});
+    Choice choice;
+    Choice sum;
+    std::atomic<bool> again{true};
+    for (bool isFirst = true; again; isFirst = false) {
+        again = false;
+        auto decisions = options(tree_, foliation_, targets.wanted(), {limits.limbShare});
+        decisions.leafMost = limits.leaf;
+        decisions.woundMost_m2 = limits.wound_m2;
+        decisions.nodesMost = effort_.nodes - sum.nodes;
+        decisions.askedMost = effort_.asked - sum.asked;
+        decisions.start = choice;
+        if (isFirst)
+            decisions.start = likely(decisions, limits, targets);
+        decisions.again = &again;
+        decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
+            const Tree after = afterCuts(tree_, cuts);
+            if (!limits.crown(after))
+                return false;
+            const bool met = targets.met(after);
+            again = !met && targets.learn(cuts);
+            return met;
+        };
+        choice = leastLeaf(decisions, cancel_);
+        sum.nodes += choice.nodes + (isFirst ? decisions.start.nodes : 0);
+        sum.asked += choice.asked + (isFirst ? decisions.start.asked : 0);
+        sum.bound = std::max(sum.bound, choice.bound);
+    }
+    choice.nodes = sum.nodes;
+    choice.bound = sum.bound;
+    return choice;
+}
+
+/// Goals are reached by a little less than what cuts could do at most. A search that believes so
+/// comes upon good sets soon, and the search that trusts only the bound starts from the best of
+/// them.
+Choice Guideline::likely(Decisions decisions, const Limits& limits, const Targets& targets) const
+{
+    constexpr double kLikely = 0.85; // of what a cut could do at most
+    if (decisions.goals == 0)
+        return {};
+    for (auto& options : decisions.options)
+        for (auto& option : options)
+            for (double& help : option.helps)
+                help *= kLikely;
+    decisions.nodesMost /= 8;
+    decisions.askedMost /= 8;
+    decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
+        const Tree after = afterCuts(tree_, cuts);
+        return limits.crown(after) && targets.met(after);
     };
-    return leastWithStart(std::move(decisions), cancel_);
+    return leastLeaf(decisions, cancel_);
 }
 
 std::vector<Finding> Guideline::binding(const Targets& targets) const

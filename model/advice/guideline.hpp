@@ -6,6 +6,7 @@
 #include "model/advice/targets.hpp"
 
 #include <atomic>
+#include <functional>
 #include <vector>
 
 namespace model::advice {
@@ -35,6 +36,16 @@ public:
     [[nodiscard]] std::vector<Finding> binding(const Targets& targets) const;
 
 private:
+    /// What a set of cuts must keep.
+    struct Limits {
+        double leaf{};
+        double wound_m2{};
+        bool limbShare{};
+        std::function<bool(const Tree&)> crown;
+    };
+    [[nodiscard]] Choice leastWithin(const Limits& limits, const Targets& targets) const;
+    [[nodiscard]] Choice likely(Decisions decisions, const Limits& limits,
+                                const Targets& targets) const;
     [[nodiscard]] bool accepts(const CrownShape& after, const std::vector<Rule>& without) const;
 
     const Tree& tree_;

@@ -16,6 +16,7 @@ inline constexpr double kRaiseStep = 0.15; ///< of the live crown's height, in o
 inline constexpr double kLateralLeast = 1.0 / 3.0;
 inline constexpr double kLateralGood = 0.5;
 inline constexpr double kBranchToStem = 0.5;
+inline constexpr double kMovedAside = 0.10; ///< of the crown's reach
 inline constexpr double kWoundSum = 1.0 / 3.0;
 
 inline constexpr double kWoundSmall_m = 0.05;

@@ -6,9 +6,9 @@
 namespace model::advice {
 namespace {
 
-// Cuts relieve a limb by a little more or less than their own weight and drag: what stays may come
-// to stand in more or less lee, or the worst place may move. The largest ratio that single cuts on
-// random trees showed is 1.17 (goals_test.cpp). A bound must not fall short.
+// Cuts relieve a limb of just their own weight, but of a little more or less than their own drag:
+// what stays may come to stand in more or less lee. Not proven; goals_test.cpp holds single cuts on
+// random trees against it. A bound must not fall short.
 constexpr double kAtMost = 1.25;
 
 constexpr double kSameLoad = 1e-9;
@@ -110,7 +110,8 @@ double ReliefGoals::asked_Nm(const Place& place, const Taken& taken) const
     const double from_m = own ? std::max(taken.from_m, place.along_m) : taken.from_m;
     const auto& pieces = case_.limbs[taken.limb].pieces;
     const auto& drags = case_.wind.pieces[taken.limb];
-    Vec3 moment;
+    Vec3 weighs;
+    Vec3 blown;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const auto& piece = pieces[i];
         const double start = std::clamp(from_m - piece.at_m, 0.0, piece.length_m);
@@ -122,11 +123,12 @@ double ReliefGoals::asked_Nm(const Place& place, const Taken& taken) const
         load::Weight weight = weights.leafy;
         load::add(weight, weights.wood);
         load::add(weight, weights.fruit);
-        moment += momentAbout(weight, place.at_m) +
-                  place.share * momentAbout(load::dragOf(piece, drags[i], place.bearing, start),
-                                            place.blows, place.at_m);
+        weighs += momentAbout(weight, place.at_m);
+        blown += place.share * momentAbout(load::dragOf(piece, drags[i], place.bearing, start),
+                                           place.blows, place.at_m);
     }
-    return taken.share * dot(moment, place.bends);
+    const double drag = dot(blown, place.bends);
+    return taken.share * (dot(weighs, place.bends) + std::max(drag, kAtMost * drag));
 }
 
 std::vector<double> ReliefGoals::help(const Taken& taken) const
@@ -136,7 +138,7 @@ std::vector<double> ReliefGoals::help(const Taken& taken) const
         const bool placeGoes =
             taken.limb == place.limb && taken.share >= 1.0 && taken.from_m <= place.along_m;
         const double lost = asked_Nm(place, taken) / place.excess_Nm;
-        all.push_back(placeGoes ? std::max(1.0, kAtMost * lost) : std::max(lost, kAtMost * lost));
+        all.push_back(placeGoes ? std::max(1.0, lost) : lost);
     }
     return all;
 }

@@ -25,6 +25,9 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::raiseStep:
         return {"1", "BS 3998:2010 clause 7.6 as quoted by practitioners (15 % of the live crown's "
                      "height)"};
+    case Rule::balance:
+        return {"1", "common practice (keep the crown balanced); a tenth of its reach is assumed, "
+                     "no source"};
     case Rule::topping:
         return {"", "ANSI A300 Part 1-2008 and 2017 (topping is not acceptable)"};
     case Rule::lateralThird:
@@ -73,6 +76,9 @@ RuleFacts ruleFacts(Rule rule)
         return {"", "local law; ask the local authority"};
     case Rule::monthToAvoid:
         return {"month", "trees/practice.csv, timing of the species"};
+    case Rule::dryWeather:
+        return {"", "University of California Extension (Eutypa: no rain for six weeks after the "
+                    "cut)"};
     case Rule::nestingSeason:
         return {"month",
                 "Wildlife and Countryside Act 1981 s.1 and like laws; season March-August"};

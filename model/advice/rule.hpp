@@ -15,6 +15,7 @@ enum class Rule {
     limbShare,      ///< share of one limb's leaf taken by shortening it
     lowerTwoThirds, ///< share of the leaf left in the lower two thirds of the crown
     liveCrownRatio, ///< live crown over tree height after a raise
+    balance,        ///< the crown's weight and its hold on the wind moved to one side
     raiseStep,      ///< the crown's base raised at once, as a share of the live crown's height
     topping,        ///< the stem cut back to no lateral
     lateralThird,   ///< a reduction needs a lateral of a third of the cut's diameter
@@ -41,6 +42,7 @@ enum class Rule {
     protectedTree,
     // When
     monthToAvoid,
+    dryWeather, ///< stone fruit: cut only when dry weather is ahead
     nestingSeason,
 };
 

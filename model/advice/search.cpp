@@ -70,6 +70,7 @@ public:
         best_.proven = !stopped_;
         best_.bound = best_.proven && best_.found ? best_.leaf : std::max(0.0, rootBound_);
         best_.nodes = nodes_;
+        best_.asked = asked_;
         return best_;
     }
 
@@ -111,7 +112,8 @@ private:
 
     bool mustStop()
     {
-        stopped_ = stopped_ || (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
+        stopped_ = stopped_ || (decisions_.again && decisions_.again->load()) ||
+                   (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
                    nodes_ >= decisions_.nodesMost || asked_ >= decisions_.askedMost;
         return stopped_;
     }
@@ -205,7 +207,8 @@ Choice leastLeaf(const Decisions& decisions, const std::atomic<bool>* cancel)
                 .wound_m2 = 0.0,
                 .proven = true,
                 .bound = 0.0,
-                .nodes = 1};
+                .nodes = 1,
+                .asked = 0};
     return Search(decisions, cancel).run();
 }
 

@@ -29,6 +29,7 @@ struct Choice {
     bool proven{};  ///< nothing smaller exists (found), or nothing at all does (not found)
     double bound{}; ///< no set that does has less leaf than this; `leaf` when proven
     long nodes{};
+    long asked{}; ///< how often crownAccepts was asked
 };
 
 /// The choice of cuts as a rooted tree of decisions. Taking an option on a limb leaves the limbs in
@@ -42,6 +43,9 @@ struct Decisions {
     /// Rules that look at the whole crown, and goals measured on the cut tree; asked only of
     /// complete sets of cuts.
     std::function<bool(const std::vector<Cut>&)> crownAccepts;
+    /// Set by crownAccepts when it has learnt something that would have spared the question: the
+    /// search stops, not proven, to be asked anew.
+    const std::atomic<bool>* again{};
     Choice start; ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{4'000'000}; ///< the search gives up after so many
     long askedMost{400};       ///< or after asking crownAccepts so often

@@ -27,6 +27,8 @@ std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& afte
     const double raised = (after.base_m - before.base_m) / (before.top_m - before.base_m);
     if (raised > kRaiseStep)
         notes.push_back({Rule::raiseStep, Severity::warn, {}, raised, kRaiseStep});
+    if (const double moved = movedAside(before, after); moved > kMovedAside)
+        notes.push_back({Rule::balance, Severity::warn, {}, moved, kMovedAside});
     if (after.liveCrownRatio < kLiveCrownRatioGood)
         notes.push_back(
             {Rule::liveCrownRatio, Severity::warn, {}, after.liveCrownRatio, kLiveCrownRatioGood});
@@ -44,6 +46,7 @@ void describe(const Garden& garden, const Tree& tree, const Foliation& foliation
               const Species& species, const Choice& choice, Suggestion& suggestion)
 {
     suggestion.proven = choice.proven;
+    suggestion.leafBound = choice.bound;
     suggestion.nodes += choice.nodes;
     Tree standing = tree;
     for (const auto& cut : inWorkingOrder(tree, choice.cuts)) {

@@ -76,13 +76,15 @@ struct Suggestion {
     double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
     double leafBoundWithoutGuideline{}; ///< nothing that meets the goals takes less; 0: not known
     bool proven{};                      ///< the search was exhausted: no smaller set exists
-    long nodes{};                       ///< search nodes visited
-    Labour labour;                      ///< for the whole job
-    Debris debris;                      ///< of all cuts
-    std::vector<Finding> notes;         ///< rules that speak of the whole job without forbidding it
-    std::vector<GoalResult> goals;      ///< the tree's own, then the aim's
-    double spare_m{};                   ///< Aim::spare_m
-    growth::ShootRate shoots;           ///< after these cuts
+    double
+        leafBound{}; ///< outcome met: no set that meets all this takes less; `leafShare` if proven
+    long nodes{};    ///< search nodes visited
+    Labour labour;   ///< for the whole job
+    Debris debris;   ///< of all cuts
+    std::vector<Finding> notes;    ///< rules that speak of the whole job without forbidding it
+    std::vector<GoalResult> goals; ///< the tree's own, then the aim's
+    double spare_m{};              ///< Aim::spare_m
+    growth::ShootRate shoots;      ///< after these cuts
     std::vector<growth::Regrowth> regrowth; ///< from `date` on, of the tree as the cuts leave it
 };
 

@@ -45,6 +45,9 @@ public:
     /// The goals that are measured on the cut tree: loads and light.
     [[nodiscard]] bool met(const Tree& cut) const;
 
+    /// Learns from cuts that met() refused (LightGoals::learn()).
+    bool learn(const std::vector<Cut>& cuts) const { return light_ && light_->learn(cuts); }
+
     /// True if nothing has to be done for any of them.
     [[nodiscard]] bool reached() const;
     /// Indices of the strips that lack headroom.

@@ -25,10 +25,16 @@ struct Turn {
     double height_m{};
 };
 
+/// Of the cuts on one limb: shortened, then its shoots seen to, then off if it is to go after all.
+int rank(CutKind kind)
+{
+    return kind == CutKind::reduction ? 0 : kind == CutKind::removal ? 2 : 1;
+}
+
 bool mustComeBefore(const LimbOrder& order, const Turn& a, const Turn& b)
 {
     if (a.limb == b.limb)
-        return takesWood(a.cut) && !takesWood(b.cut);
+        return rank(a.cut.kind) < rank(b.cut.kind);
     return growsFrom(order, a.limb, b.limb) && takesWood(b.cut);
 }
 

@@ -1,4 +1,5 @@
 #include "model/advice/broken_rules.hpp"
+#include "model/advice/crown_shape.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/suggestion.hpp"
@@ -50,6 +51,45 @@ TEST(Judge, SaysOfTheSuggestedCutsWhatTheSuggestionSays)
                 EXPECT_EQ(judged.after[i].height_m, suggested.after[i].height_m);
         }
     }
+}
+
+// Law: a limb may be thinned and shortened in turn and then be taken off after all.
+TEST(Judge, TakesALimbOffThatWasThinnedBefore)
+{
+    const auto garden = example(kExamples[0]);
+    const auto& tree = garden.trees[0];
+    const auto& species = *findSpecies(shippedTables(), tree.species);
+    const auto& limb =
+        *std::ranges::find_if(tree.limbs, [](const Limb& l) { return l.foliage && l.parent; });
+    const auto judged = judge(garden, tree, foliate(tree, species), species, kDate,
+                              {{CutKind::thinning, limb.id, 0.0, {}, 0.25, {}}, removal(limb.id)});
+    ASSERT_EQ(judged.cuts.size(), 2U);
+    EXPECT_EQ(judged.cuts.back().cut.kind, CutKind::removal);
+}
+
+// Closed form: two like limbs, east and west; without one of them the middle of wood and leaf lies
+// in the middle of the other.
+TEST(CrownShape, TellsHowFarACrownMovesAside)
+{
+    Tree tree;
+    tree.species = "Malus domestica";
+    Limb trunk;
+    trunk.id = "trunk";
+    trunk.stations = {{{0, 0, 0}, 0.3, {}}, {{0, 0, 4}, 0.2, {}}};
+    tree.limbs.push_back(trunk);
+    for (const double side : {-1.0, 1.0}) {
+        auto limb = limbFrom(side < 0 ? "west" : "east", trunk, 3.0, {side * 3.0, 0, 0}, 0.08);
+        limb.foliage = Foliage{0.0, 0.5, 0.0, {}, FoliageDensity::medium, 0.0, {}};
+        tree.limbs.push_back(limb);
+    }
+    const auto foliation = foliate(tree, *findSpecies(shippedTables(), tree.species));
+    const auto before = crownShape(tree, foliation);
+    const auto after = crownShape(afterCut(tree, removal("west")), foliation);
+    EXPECT_NEAR(before.leafAside_m.x, 0.0, 1e-9);
+    EXPECT_NEAR(before.woodAside_m.x, 0.0, 1e-9);
+    EXPECT_NEAR(after.leafAside_m.x, 1.5, 1e-9);
+    EXPECT_NEAR(movedAside(before, after) * before.reach_m, 1.5, 0.2);
+    EXPECT_LT(movedAside(after, before), 0.0);
 }
 
 /// A stem with one thick level limb that carries a thin and a thick lateral.

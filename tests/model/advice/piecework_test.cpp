@@ -247,10 +247,10 @@ TEST(WorkOrder, TakesWhatGrowsFromALimbBeforeTheLimb)
     std::vector<std::pair<std::string, CutKind>> shown;
     for (const auto& cut : order)
         shown.emplace_back(cut.limb, cut.kind);
-    // "high" is taken off, so its lift waits for that; the spur comes before the limb it grows
+    // "high" can't be lifted any more once it is off; the spur comes before the limb it grows
     // from; the shortened limb is thinned last.
-    EXPECT_EQ(shown, (std::vector<std::pair<std::string, CutKind>>{{"high", CutKind::removal},
-                                                                   {"high", CutKind::lifting},
+    EXPECT_EQ(shown, (std::vector<std::pair<std::string, CutKind>>{{"high", CutKind::lifting},
+                                                                   {"high", CutKind::removal},
                                                                    {"low-spur", CutKind::removal},
                                                                    {"limb", CutKind::reduction},
                                                                    {"limb", CutKind::thinning}}));
