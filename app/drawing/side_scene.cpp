@@ -7,11 +7,11 @@
 namespace app {
 namespace {
 
-constexpr double kScaleBarAim = 110.0; // pixels
+constexpr double kSideBarAim = 110.0; // pixels
 
 void addScale(SideScene& scene, const SideInput& input)
 {
-    const double length_m = scaleBarLength_m(input.frame.pixelsPerMetre, kScaleBarAim, input.units);
+    const double length_m = scaleBarLength_m(input.frame.pixelsPerMetre, kSideBarAim, input.units);
     const QPointF end(scene.canvas.width() - 24.0, 24.0);
     scene.scaleBar = {end - QPointF(length_m * input.frame.pixelsPerMetre, 0.0), end};
     scene.scaleText = input.units.length(length_m);
