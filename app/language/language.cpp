@@ -36,7 +36,8 @@ QLocale localeOf(const QString& language)
 {
     const QLocale system = QLocale::system();
     const QLocale asked(language);
-    if (language.isEmpty() || asked.language() == system.language())
+    const bool plain = system.language() == QLocale::C; // English of no land, and metric
+    if (language.isEmpty() || asked.language() == (plain ? QLocale::English : system.language()))
         return system;
     return QLocale(asked.language(), system.territory());
 }

@@ -4597,6 +4597,26 @@
         <comment>its file, and the words under it</comment>
         <translation>Foto: %1, %2.</translation>
     </message>
+    <message>
+        <source>Every other set of cuts was weighed: none does it with less leaf.</source>
+        <translation>Jede andere Reihe von Schnitten wurde gewogen: keine schafft es mit weniger Laub.</translation>
+    </message>
+    <message>
+        <source>The search was cut short: a set with less leaf may exist, but none that takes less than %1.</source>
+        <translation>Die Suche wurde abgekürzt: eine Reihe mit weniger Laub kann es geben, aber keine, die weniger als %1 nimmt.</translation>
+    </message>
+    <message>
+        <source>More cutting on one side would leave the crown hanging to the other.</source>
+        <translation>Mehr Schnitt auf einer Seite ließe die Krone zur anderen hängen.</translation>
+    </message>
+    <message>
+        <source>The weight of the crown, or its hold on the wind, would move %1 of the crown&apos;s reach to one side; over %2 is much.</source>
+        <translation>Das Gewicht der Krone oder ihr Angriff für den Wind würde um %1 der Kronenreichweite zur Seite rücken; über %2 ist viel.</translation>
+    </message>
+    <message>
+        <source>Fungi enter the wounds of %1 with rain: cut when it is dry and no rain is forecast; best are six weeks without.</source>
+        <translation>Mit dem Regen dringen Pilze in die Wunden ein (%1): schneiden Sie, wenn es trocken und kein Regen vorhergesagt ist; am besten sind sechs Wochen ohne.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
