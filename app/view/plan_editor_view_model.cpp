@@ -1,21 +1,11 @@
 #include "app/view/plan_editor_view_model.hpp"
 
 #include "app/view/plan_words.hpp"
+#include "app/view/reach.hpp"
 
 #include <algorithm>
 
 namespace app {
-namespace {
-
-constexpr double kReach = 14.0; // pixels around a corner, a wire or a stem that a press takes
-
-double smallStep_m(const Units& units)
-{
-    return units.measures() == Measures::unitedStates ? 0.0508 : 0.05;
-}
-
-} // namespace
-
 PlanEditorViewModel::PlanEditorViewModel(Workspace& workspace, PlanViewModel& plan, QObject* parent)
     : QObject(parent), workspace_(workspace), plan_(plan)
 {

@@ -3,6 +3,7 @@
 #include "app/drawing/load_scale.hpp"
 #include "app/drawing/side_bearing.hpp"
 #include "app/view/limb_title.hpp"
+#include "app/view/reach.hpp"
 #include "app/words/load_words.hpp"
 #include "model/sketch/reshape.hpp"
 
@@ -12,15 +13,9 @@
 namespace app {
 namespace {
 
-constexpr double kReach = 14.0; // pixels around the wood that a press takes hold of
 constexpr double kLeastStroke_m = 0.1;
 constexpr double kSmallestScale = 2.0; // pixels for a metre
 constexpr double kLargestScale = 1500.0;
-
-double smallStep_m(const Units& units)
-{
-    return units.measures() == Measures::unitedStates ? 0.0508 : 0.05;
-}
 
 double girthStep_m(const Units& units)
 {
