@@ -6,6 +6,7 @@
 #include <algorithm>
 
 namespace app {
+
 PlanEditorViewModel::PlanEditorViewModel(Workspace& workspace, PlanViewModel& plan, QObject* parent)
     : QObject(parent), workspace_(workspace), plan_(plan)
 {
