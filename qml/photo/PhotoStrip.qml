@@ -9,8 +9,8 @@ Item {
     id: root
 
     required property PhotosViewModel photos
-    property list<string> files
-    property list<string> notes
+    property var files: []
+    property var notes: []
     /// What the names of its parts start with: "tree", "visit0Photo".
     required property string names
     /// What stands behind the button that adds.

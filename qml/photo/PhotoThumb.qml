@@ -15,7 +15,7 @@ AbstractButton {
     required property string fallback
 
     implicitWidth: 112
-    implicitHeight: 84 + (caption.visible ? caption.height + 2 : 0)
+    implicitHeight: 84 + (root.note ? Theme.small + 6 : 0)
     Accessible.role: Accessible.Button
     Accessible.name: qsTr("Show large: %1").arg(root.note || root.fallback)
 
@@ -28,9 +28,8 @@ AbstractButton {
             colours: Theme.drawing
         }
         Text {
-            id: caption
             anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-            visible: text.length > 0
+            visible: root.note.length > 0
             text: root.note
             font.pixelSize: Theme.small
             color: Theme.softInk

@@ -62,6 +62,7 @@ def pruned(screen, path):
     screen.click("newVisitButton")
     screen.click("tick0")
     screen.picture("6-visit")
+    screen.roll("visitSheet")
     screen.click("saveVisitButton")
     screen.wait(lambda: screen.find("visit0"), "the visit in the diary")
     screen.picture("7-diary")

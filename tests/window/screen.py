@@ -97,6 +97,14 @@ class Screen:
         self.actions += 1
         self.xdotool("mousemove", str(x), str(y), "click", "1")
 
+    def roll(self, name):
+        """Down to the end, with the wheel over an item."""
+        self.actions += 1
+        item = self.shown(name)
+        self.xdotool("mousemove", str(round(item["x"] + item["width"] / 2)),
+                     str(round(item["y"] + 0.4 * min(item["height"], 600))),
+                     "click", "--repeat", "25", "--delay", "20", "5")
+
     def drag(self, name, start, end):
         """Between two places in an item, as shares of its width and height."""
         self.actions += 1
