@@ -19,6 +19,7 @@ add_custom_command(
   VERBATIM)
 add_custom_target(manual ALL DEPENDS ${made}/underbough.1 ${made}/underbough.bash)
 
+set(docs ${CMAKE_INSTALL_DATADIR}/doc/underbough) # as Debian has it: the name of the package
 set(icons ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable)
 install(FILES ${package}/org.underbough.Underbough.desktop
   DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
@@ -32,8 +33,8 @@ install(FILES ${made}/underbough.1 DESTINATION ${CMAKE_INSTALL_MANDIR}/man1)
 install(FILES ${made}/underbough.bash
   DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions RENAME underbough)
 install(FILES ${PROJECT_SOURCE_DIR}/docs/licence.md ${PROJECT_SOURCE_DIR}/docs/changelog.md
-  DESTINATION ${CMAKE_INSTALL_DOCDIR})
-install(FILES ${package}/copyright DESTINATION ${CMAKE_INSTALL_DOCDIR})
+  DESTINATION ${docs})
+install(FILES ${package}/copyright DESTINATION ${docs})
 
 # The pages' modules are loaded while the program runs, so that no linker can tell of them.
 file(STRINGS ${PROJECT_SOURCE_DIR}/.ci/packages.txt runs REGEX "^run ")
@@ -43,9 +44,9 @@ set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_CONTACT "The founders of Underbough <founders@underbough.example>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "decide what to cut from your trees, and whether to")
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION "Underbough reckons from a sketch what a tree's limbs carry in a
- gust, the headroom beneath them and the sun they take, finds the fewest
- cuts that help, keeps the diary, and says when to hire an arborist. Its
- answers are estimates: they never say that a tree is safe.")
+gust, the headroom beneath them and the sun they take, finds the fewest
+cuts that help, keeps the diary, and says when to hire an arborist. Its
+answers are estimates: they never say that a tree is safe.")
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
