@@ -120,6 +120,7 @@ Rectangle {
         }
         Text {
             Layout.fillWidth: true
+            Layout.preferredWidth: 1 // what the buttons leave
             text: root.garden.treeFacts
             font.pixelSize: Theme.body
             color: Theme.softInk
