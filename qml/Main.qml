@@ -27,6 +27,7 @@ ApplicationWindow {
     required property LimbViewModel limb
     required property LimbShapeViewModel limbShape
     required property PaperViewModel paper
+    required property UnderlayViewModel underlay
     required property WhyViewModel why
     required property OffersViewModel offers
     required property StagesViewModel stages
@@ -177,6 +178,7 @@ ApplicationWindow {
                         visible: window.garden.trees.length > 0
                         side: window.side
                         shape: window.limbShape
+                        underlay: window.underlay
                         onLimbFactsWanted: limbFacts.open()
                     }
                     FirstSteps {

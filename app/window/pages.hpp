@@ -18,6 +18,7 @@
 #include "app/view/stages_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
+#include "app/view/underlay_view_model.hpp"
 #include "app/view/why_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 
@@ -45,6 +46,7 @@ struct Pages {
     TreeViewModel tree;
     LimbViewModel limb;
     LimbShapeViewModel limbShape;
+    UnderlayViewModel underlay;
     WhyViewModel why;
     OffersViewModel offers;
     StagesViewModel stages;

@@ -24,6 +24,7 @@ TestCase {
         diary: pages.diary
         day: pages.day
         paper: pages.paper
+        underlay: pages.underlay
         why: pages.why
         offers: pages.offers
         stages: pages.stages

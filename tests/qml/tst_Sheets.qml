@@ -31,6 +31,7 @@ TestCase {
         limb: pages.limb
         limbShape: pages.limbShape
         paper: pages.paper
+        underlay: pages.underlay
         why: pages.why
         offers: pages.offers
         stages: pages.stages
@@ -177,5 +178,31 @@ TestCase {
         verify(pages.limb.leafRadius !== radius)
         pages.garden.undo()
         compare(pages.limb.leafRadius, radius)
+    }
+
+    function test_aPhotoIsDroppedMovedAndScaledByTwoPresses() {
+        const drawing = child("sideDrawing")
+        verify(pages.drop(drawing, pages.picture("gate.png")))
+        verify(pages.underlay.isThere)
+        tryVerify(() => child("underlayMove").visible && child("underlayMove").checked)
+        const laid = pages.garden.undoName
+        drawing.forceActiveFocus()
+        keyClick(Qt.Key_Right)
+        verify(pages.garden.undoName !== laid)
+        mouseClick(child("underlayLength"))
+        compare(pages.underlay.tool, UnderlayViewModel.Length)
+        mouseClick(drawing, 300, 60)
+        verify(!child("underlayLengthInput").visible)
+        mouseClick(drawing, 300, 110)
+        tryVerify(() => child("underlayLengthInput").activeFocus)
+        for (const letter of "2 m")
+            keyClick(letter)
+        keyClick(Qt.Key_Return)
+        compare(pages.underlay.tool, UnderlayViewModel.None)
+        compare(pages.garden.problem, "")
+        mouseClick(child("underlayAway"))
+        verify(!pages.underlay.isThere)
+        mouseClick(child("underlayButton"))
+        verify(!child("underlayChoose").visible)
     }
 }

@@ -31,6 +31,7 @@ TestCase {
         limb: pages.limb
         limbShape: pages.limbShape
         paper: pages.paper
+        underlay: pages.underlay
         why: pages.why
         offers: pages.offers
         stages: pages.stages
