@@ -28,6 +28,7 @@ ApplicationWindow {
     required property LimbShapeViewModel limbShape
     required property PaperViewModel paper
     required property UnderlayViewModel underlay
+    required property GroundsViewModel grounds
     required property WhyViewModel why
     required property OffersViewModel offers
     required property StagesViewModel stages
@@ -76,6 +77,11 @@ ApplicationWindow {
     }
     PhotoSheet {
         photos: window.diary.photos
+    }
+    GardenSheet {
+        id: gardenFacts
+        objectName: "gardenFactsSheet"
+        grounds: window.grounds
     }
     LimbSheet {
         id: limbFacts
@@ -216,6 +222,7 @@ ApplicationWindow {
                                 side: window.side
                                 light: window.light
                                 editor: window.planEditor
+                                onGardenFactsWanted: gardenFacts.open()
                             }
                         }
                     }

@@ -1052,6 +1052,14 @@
         <source>Left and right arrow keys walk round the tree</source>
         <translation>Pfeiltasten links und rechts gehen um den Baum</translation>
     </message>
+    <message>
+        <source>Garden…</source>
+        <translation>Garten…</translation>
+    </message>
+    <message>
+        <source>Place, wind, slope and sunshine of the garden, and the measures to read</source>
+        <translation>Standort, Wind, Gefälle und Sonnenschein des Gartens und die Maße zum Lesen</translation>
+    </message>
 </context>
 <context>
     <name>PlanTools</name>

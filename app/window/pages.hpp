@@ -6,6 +6,7 @@
 #include "app/view/day_view_model.hpp"
 #include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "app/view/grounds_view_model.hpp"
 #include "app/view/light_view_model.hpp"
 #include "app/view/limb_shape_view_model.hpp"
 #include "app/view/limb_view_model.hpp"
@@ -47,6 +48,7 @@ struct Pages {
     LimbViewModel limb;
     LimbShapeViewModel limbShape;
     UnderlayViewModel underlay;
+    GroundsViewModel grounds;
     WhyViewModel why;
     OffersViewModel offers;
     StagesViewModel stages;

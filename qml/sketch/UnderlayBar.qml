@@ -114,7 +114,8 @@ ColumnLayout {
 
         Note {
             objectName: "underlayHint"
-            text: [root.underlay.elsewhere, root.underlay.hint, root.underlay.tool === UnderlayViewModel.None ? root.underlay.tiltText : ""].filter(part => part.length > 0).join(" ")
+            text: root.underlay.elsewhere + (root.underlay.elsewhere.length > 0 ? " " : "") + root.underlay.hint
+                  + (root.underlay.tool === UnderlayViewModel.None ? root.underlay.tiltText : "")
             color: Theme.ink
         }
         LineInput {

@@ -32,6 +32,7 @@ TestCase {
         limbShape: pages.limbShape
         paper: pages.paper
         underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages
@@ -204,5 +205,40 @@ TestCase {
         verify(!pages.underlay.isThere)
         mouseClick(child("underlayButton"))
         verify(!child("underlayChoose").visible)
+    }
+
+    function test_theGardensPlaceSlopeAndMeasuresAreSetInItsSheet() {
+        mouseClick(child("gardenFactsButton"))
+        tryVerify(() => child("groundsFallInput").visible)
+        typeInto("groundsFall", "8 %")
+        compare(child("groundsFallInput").text, pages.grounds.fall)
+        verify(pages.grounds.fallsTo >= 0 && pages.garden.canUndo)
+        const latitude = pages.grounds.latitude
+        typeInto("groundsLatitude", "133")
+        compare(child("groundsLatitudeInput").text, latitude)
+        verify(pages.garden.problem.length > 0)
+        typeInto("sunshine3", "40 %")
+        compare(child("sunshine3Input").text, pages.grounds.sunshine[3])
+        verify(pages.grounds.sunshine[3].length > 0)
+        const metric = pages.grounds.gust
+        const measure = pages.grounds.measure
+        pages.grounds.measure = measure === 2 ? 0 : 2
+        verify(pages.grounds.gust !== metric)
+        compare(child("groundsGustInput").text, pages.grounds.gust)
+        pages.grounds.measure = measure
+        compare(pages.grounds.gust, metric)
+        keyClick(Qt.Key_Escape)
+        settle()
+    }
+
+    function test_theDaysOfLeafAreTypedInTheTreesSheet() {
+        mouseClick(child("treeFactsButton"))
+        tryVerify(() => child("treeSheetLeafOnInput").visible)
+        typeInto("treeSheetLeafOn", "04-18")
+        verify(pages.tree.leafOn.includes("18"))
+        typeInto("treeSheetLeafOn", "soon")
+        verify(pages.tree.leafOn.includes("18"))
+        keyClick(Qt.Key_Escape)
+        settle()
     }
 }

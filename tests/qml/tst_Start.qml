@@ -25,6 +25,7 @@ TestCase {
         day: pages.day
         paper: pages.paper
         underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages

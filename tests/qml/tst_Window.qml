@@ -32,6 +32,7 @@ TestCase {
         limbShape: pages.limbShape
         paper: pages.paper
         underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages
