@@ -27,6 +27,8 @@ ApplicationWindow {
     required property LimbViewModel limb
     required property LimbShapeViewModel limbShape
     required property PaperViewModel paper
+    required property UnderlayViewModel underlay
+    required property GroundsViewModel grounds
     required property WhyViewModel why
     required property OffersViewModel offers
     required property StagesViewModel stages
@@ -75,6 +77,11 @@ ApplicationWindow {
     }
     PhotoSheet {
         photos: window.diary.photos
+    }
+    GardenSheet {
+        id: gardenFacts
+        objectName: "gardenFactsSheet"
+        grounds: window.grounds
     }
     LimbSheet {
         id: limbFacts
@@ -177,6 +184,7 @@ ApplicationWindow {
                         visible: window.garden.trees.length > 0
                         side: window.side
                         shape: window.limbShape
+                        underlay: window.underlay
                         onLimbFactsWanted: limbFacts.open()
                     }
                     FirstSteps {
@@ -214,6 +222,7 @@ ApplicationWindow {
                                 side: window.side
                                 light: window.light
                                 editor: window.planEditor
+                                onGardenFactsWanted: gardenFacts.open()
                             }
                         }
                     }

@@ -27,6 +27,7 @@ public:
     {
         p_.setRenderHint(QPainter::Antialiasing);
         p_.fillRect(QRectF(QPointF(0, 0), scene_.canvas), c_.paper);
+        underlay();
         blocks(true);
         wires();
         neededRooms();
@@ -43,9 +44,36 @@ public:
         figures();
         height();
         scaleBar();
+        marks();
     }
 
 private:
+    void underlay()
+    {
+        const auto& under = scene_.underlay;
+        if (under.image.isNull())
+            return;
+        p_.save();
+        p_.setRenderHint(QPainter::SmoothPixmapTransform);
+        p_.setOpacity(under.opacity);
+        p_.setTransform(under.toCanvas, true);
+        p_.drawImage(QPointF(0.0, 0.0), under.image);
+        p_.restore();
+    }
+
+    /// Crosses on the places of the photo that were pressed, seen on light and dark.
+    void marks()
+    {
+        constexpr double kArm = 9.0;
+        for (const QPointF at : scene_.underlay.marks)
+            for (const auto& [colour, width] :
+                 {std::pair{c_.paper, 5.0}, std::pair{c_.chosen, 2.0}}) {
+                p_.setPen(QPen(colour, width, Qt::SolidLine, Qt::RoundCap));
+                p_.drawLine(at - QPointF(kArm, 0.0), at + QPointF(kArm, 0.0));
+                p_.drawLine(at - QPointF(0.0, kArm), at + QPointF(0.0, kArm));
+            }
+    }
+
     QColor blockColour(Block kind) const
     {
         return kind == Block::hedge || kind == Block::shrub ? c_.planting : c_.structure;

@@ -6,10 +6,12 @@
 #include "model/garden/garden.hpp"
 #include "model/headroom/headroom.hpp"
 
+#include <QImage>
 #include <QLineF>
 #include <QPainterPath>
 #include <QRectF>
 #include <QString>
+#include <QTransform>
 
 #include <functional>
 #include <optional>
@@ -91,8 +93,17 @@ struct SceneFigure {
     bool chosen{};
 };
 
+/// A photo that the tree is drawn over.
+struct SceneUnderlay {
+    QImage image; ///< null: none
+    QTransform toCanvas;
+    double opacity{1.0};
+    std::vector<QPointF> marks; ///< places pressed on it
+};
+
 struct SideScene {
     QSizeF canvas;
+    SceneUnderlay underlay;
     double groundY{};
     double leafShare{1.0}; ///< 0 bare .. 1 full leaf
     std::vector<SceneBlock> blocks;

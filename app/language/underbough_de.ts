@@ -457,6 +457,73 @@
     </message>
 </context>
 <context>
+    <name>GardenSheet</name>
+    <message>
+        <source>About the garden</source>
+        <translation>Über den Garten</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Measures to read and to type</source>
+        <translation>Maße zum Lesen und Eingeben</translation>
+    </message>
+    <message>
+        <source>Latitude, degrees north</source>
+        <translation>Breite, Grad Nord</translation>
+    </message>
+    <message>
+        <source>Longitude, degrees east</source>
+        <translation>Länge, Grad Ost</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>What the wind crosses before it reaches the garden</source>
+        <translation>Worüber der Wind kommt, bevor er den Garten erreicht</translation>
+    </message>
+    <message>
+        <source>Gusts to bear</source>
+        <translation>Auszuhaltende Böen</translation>
+    </message>
+    <message>
+        <source>Fall of the ground</source>
+        <translation>Gefälle des Bodens</translation>
+    </message>
+    <message>
+        <source>level; or 8 %, or 1 in 12</source>
+        <translation>eben; oder 8 %, oder 1:12</translation>
+    </message>
+    <message>
+        <source>Water runs to the</source>
+        <translation>Wasser läuft nach</translation>
+    </message>
+    <message>
+        <source>Bright sunshine, share of the time it could shine</source>
+        <translation>Sonnenschein, Anteil der möglichen Zeit</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Forget the sunshine of all months</source>
+        <translation>Den Sonnenschein aller Monate vergessen</translation>
+    </message>
+</context>
+<context>
     <name>GoalsCard</name>
     <message>
         <source>What else do I want of it?</source>
@@ -1052,6 +1119,14 @@
         <source>Left and right arrow keys walk round the tree</source>
         <translation>Pfeiltasten links und rechts gehen um den Baum</translation>
     </message>
+    <message>
+        <source>Garden…</source>
+        <translation>Garten…</translation>
+    </message>
+    <message>
+        <source>Place, wind, slope and sunshine of the garden, and the measures to read</source>
+        <translation>Standort, Wind, Gefälle und Sonnenschein des Gartens und die Maße zum Lesen</translation>
+    </message>
 </context>
 <context>
     <name>PlanTools</name>
@@ -1168,6 +1243,14 @@
     <message>
         <source>Show the whole tree</source>
         <translation>Den ganzen Baum zeigen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Lay a photo under the drawing, to draw over it</source>
+        <translation>Ein Foto unter die Zeichnung legen, um darüber zu zeichnen</translation>
     </message>
 </context>
 <context>
@@ -1420,6 +1503,18 @@
         <source>Photos</source>
         <translation>Fotos</translation>
     </message>
+    <message>
+        <source>Its buds break on</source>
+        <translation>Austrieb am</translation>
+    </message>
+    <message>
+        <source>by species and place</source>
+        <translation>nach Art und Standort</translation>
+    </message>
+    <message>
+        <source>Half of its leaves are down on</source>
+        <translation>Hälfte des Laubs gefallen am</translation>
+    </message>
 </context>
 <context>
     <name>TrialCard</name>
@@ -1455,6 +1550,77 @@
     <message>
         <source>Put all back</source>
         <translation>Alle zurücksetzen</translation>
+    </message>
+</context>
+<context>
+    <name>UnderlayBar</name>
+    <message>
+        <source>A photo of the tree</source>
+        <translation>Ein Foto des Baums</translation>
+    </message>
+    <message>
+        <source>Choose a picture…</source>
+        <translation>Bild wählen…</translation>
+    </message>
+    <message>
+        <source>Move it</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>Drag it under the drawing; arrow keys move it too</source>
+        <translation>Unter der Zeichnung ziehen; auch die Pfeiltasten verschieben es</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Bekannte Länge</translation>
+    </message>
+    <message>
+        <source>Two presses on something whose length you know set the scale</source>
+        <translation>Zwei Klicks auf etwas, dessen Länge Sie kennen, setzen den Maßstab</translation>
+    </message>
+    <message>
+        <source>Upright edge</source>
+        <translation>Senkrechte Kante</translation>
+    </message>
+    <message>
+        <source>Two presses on an edge that is upright in truth take out how the camera was tilted</source>
+        <translation>Zwei Klicks auf eine Kante, die in Wirklichkeit senkrecht ist, nehmen die Neigung der Kamera heraus</translation>
+    </message>
+    <message>
+        <source>Turned %1</source>
+        <translation>Gedreht %1</translation>
+    </message>
+    <message>
+        <source>Turn the photo</source>
+        <translation>Das Foto drehen</translation>
+    </message>
+    <message>
+        <source>Strength %1</source>
+        <translation>Stärke %1</translation>
+    </message>
+    <message>
+        <source>How strong the photo is</source>
+        <translation>Wie stark das Foto zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>It stays among the tree&apos;s photos in the diary</source>
+        <translation>Es bleibt bei den Fotos des Baums im Tagebuch</translation>
+    </message>
+    <message>
+        <source>Look that way</source>
+        <translation>Dorthin blicken</translation>
+    </message>
+    <message>
+        <source>Length between the two points</source>
+        <translation>Länge zwischen den beiden Punkten</translation>
+    </message>
+    <message>
+        <source>Set the scale</source>
+        <translation>Maßstab setzen</translation>
     </message>
 </context>
 <context>
@@ -5013,6 +5179,94 @@
     </message>
 </context>
 <context>
+    <name>app::GroundsViewModel</name>
+    <message>
+        <source>change the garden&apos;s %1</source>
+        <translation>%1 des Gartens ändern</translation>
+    </message>
+    <message>
+        <source>Give the garden a name.</source>
+        <translation>Geben Sie dem Garten einen Namen.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Latitude: degrees north such as 47.4, or south such as 33.9 S.</source>
+        <translation>Breite: Grad Nord wie 47.4 oder Süd wie 33.9 S.</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>Longitude: degrees east such as 8.5, or west such as 77.0 W.</source>
+        <translation>Länge: Grad Ost wie 8.5 oder West wie 77.0 W.</translation>
+    </message>
+    <message>
+        <source>Height above the sea: a height such as %1.</source>
+        <translation>Höhe über dem Meer: eine Höhe wie %1.</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>Gust: a wind speed such as %1.</source>
+        <translation>Bö: eine Windgeschwindigkeit wie %1.</translation>
+    </message>
+    <message>
+        <source>Fall of the ground: such as 8 %, or 1 in 12; empty: level.</source>
+        <translation>Gefälle des Bodens: etwa 8 % oder 1:12; leer: eben.</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>Gefälle</translation>
+    </message>
+    <message>
+        <source>level ground</source>
+        <translation>ebener Boden</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a direction and its bearing</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Not known: light is reckoned for cloudless skies. A weather service tells it as the share of the hours that the sun could shine.</source>
+        <translation>Nicht bekannt: Das Licht wird für wolkenlosen Himmel gerechnet. Ein Wetterdienst nennt ihn als Anteil der Stunden, in denen die Sonne scheinen könnte.</translation>
+    </message>
+    <message>
+        <source>%1 of 12 months are here; light is reckoned with them once all are.</source>
+        <translation>%1 von 12 Monaten sind da; das Licht wird damit gerechnet, sobald alle da sind.</translation>
+    </message>
+    <message>
+        <source>Light over the year is reckoned with these.</source>
+        <translation>Das Licht übers Jahr wird damit gerechnet.</translation>
+    </message>
+    <message>
+        <source>Sunshine: a share of the time it could shine, such as 45 %.</source>
+        <translation>Sonnenschein: ein Anteil der möglichen Zeit, etwa 45 %.</translation>
+    </message>
+    <message>
+        <source>sunshine</source>
+        <translation>Sonnenschein</translation>
+    </message>
+    <message>
+        <source>Metres, kilograms, km/h</source>
+        <translation>Meter, Kilogramm, km/h</translation>
+    </message>
+    <message>
+        <source>Metres, kilograms, mph</source>
+        <translation>Meter, Kilogramm, mph</translation>
+    </message>
+    <message>
+        <source>Feet, pounds, mph</source>
+        <translation>Fuß, Pfund, mph</translation>
+    </message>
+</context>
+<context>
     <name>app::HandleModel</name>
     <message>
         <source>Union of %1</source>
@@ -5584,6 +5838,14 @@
         <source>remove %1</source>
         <translation>%1 entfernen</translation>
     </message>
+    <message>
+        <source>change the leaf dates of %1</source>
+        <translation>Laubtage von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Leaf: a day such as %1; leave it empty if nobody has looked.</source>
+        <translation>Laub: ein Tag wie %1; leer lassen, wenn niemand darauf geachtet hat.</translation>
+    </message>
 </context>
 <context>
     <name>app::TrialViewModel</name>
@@ -5638,6 +5900,97 @@
     <message>
         <source>Inside the guideline, but not all that is wanted.</source>
         <translation>Innerhalb des Richtwerts, aber nicht alles Gewünschte.</translation>
+    </message>
+</context>
+<context>
+    <name>app::UnderlayViewModel</name>
+    <message>
+        <source>A photo lies under the view %1.</source>
+        <translation>Unter der Ansicht nach %1 liegt ein Foto.</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG *.webp *.tif *.tiff *.bmp)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG *.webp *.tif *.tiff *.bmp)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Drag the photo until its stem stands on the drawn one. Arrow keys move it too.</source>
+        <translation>Ziehen Sie das Foto, bis sein Stamm auf dem gezeichneten steht. Auch die Pfeiltasten verschieben es.</translation>
+    </message>
+    <message>
+        <source>Press one end of something whose length you know, beside the stem: a pole, a person, a door.</source>
+        <translation>Klicken Sie neben dem Stamm auf ein Ende von etwas, dessen Länge Sie kennen: eine Stange, eine Person, eine Tür.</translation>
+    </message>
+    <message>
+        <source>Now the other end.</source>
+        <translation>Nun das andere Ende.</translation>
+    </message>
+    <message>
+        <source>How long is it?</source>
+        <translation>Wie lang ist es?</translation>
+    </message>
+    <message>
+        <source>Press a point low down on an edge that is upright in truth: a wall, a plumb line. Best far from the middle.</source>
+        <translation>Klicken Sie auf einen Punkt weit unten an einer Kante, die in Wirklichkeit senkrecht ist: eine Wand, ein Lot. Am besten weit von der Mitte.</translation>
+    </message>
+    <message>
+        <source>Now a point high up on the same edge.</source>
+        <translation>Nun ein Punkt weit oben an derselben Kante.</translation>
+    </message>
+    <message>
+        <source>Drop a picture on the drawing, or choose one. Look the way it was taken first.</source>
+        <translation>Legen Sie ein Bild auf der Zeichnung ab oder wählen Sie eines. Blicken Sie zuerst in die Richtung, in der es aufgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>The camera looked up by %1.</source>
+        <translation>Die Kamera blickte um %1 nach oben.</translation>
+    </message>
+    <message>
+        <source>The camera looked down by %1.</source>
+        <translation>Die Kamera blickte um %1 nach unten.</translation>
+    </message>
+    <message>
+        <source>lay a photo under it</source>
+        <translation>ein Foto darunterlegen</translation>
+    </message>
+    <message>
+        <source>take the photo away</source>
+        <translation>das Foto wegnehmen</translation>
+    </message>
+    <message>
+        <source>move the photo</source>
+        <translation>das Foto verschieben</translation>
+    </message>
+    <message>
+        <source>That edge can&apos;t be stood upright: press two points of a wall&apos;s edge, one above the other.</source>
+        <translation>Diese Kante lässt sich nicht aufrichten: Klicken Sie auf zwei Punkte einer Wandkante, einen über dem anderen.</translation>
+    </message>
+    <message>
+        <source>set the photo upright</source>
+        <translation>das Foto aufrichten</translation>
+    </message>
+    <message>
+        <source>Found “%1”, expected a length such as %2.</source>
+        <translation>„%1“ gefunden, erwartet wird eine Länge wie %2.</translation>
+    </message>
+    <message>
+        <source>The two points lie too close together.</source>
+        <translation>Die beiden Punkte liegen zu nah beieinander.</translation>
+    </message>
+    <message>
+        <source>scale the photo</source>
+        <translation>den Maßstab des Fotos setzen</translation>
+    </message>
+    <message>
+        <source>change how strong the photo is</source>
+        <translation>ändern, wie stark das Foto zu sehen ist</translation>
+    </message>
+    <message>
+        <source>turn the photo</source>
+        <translation>das Foto drehen</translation>
     </message>
 </context>
 <context>

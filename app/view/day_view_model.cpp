@@ -9,6 +9,8 @@ using model::advice::Severity;
 DayViewModel::DayViewModel(Workspace& workspace, QObject* parent)
     : QObject(parent), workspace_(workspace)
 {
+    // A bare "30" means other wind now.
+    connect(&workspace_, &Workspace::unitsChanged, this, &DayViewModel::read);
 }
 
 void DayViewModel::setAir(const QString& air)

@@ -49,6 +49,10 @@ LightViewModel::LightViewModel(Workspace& workspace, PlanViewModel& plan, LightW
 {
     connect(&workspace_, &Workspace::treeChanged, this, &LightViewModel::want);
     connect(&workspace_, &Workspace::askChanged, this, &LightViewModel::want);
+    connect(&workspace_, &Workspace::unitsChanged, this, [this] {
+        if (year_)
+            word();
+    });
     connect(&assessor_, &LightAssessor::yearReady, this, &LightViewModel::take);
     connect(&assessor_, &LightAssessor::mapReady, this, [this](const auto& map) {
         if (mapShown_)

@@ -30,6 +30,7 @@ NewGardenViewModel::NewGardenViewModel(Workspace& workspace, std::vector<City> c
 {
     for (const auto& city : all_)
         searched_ << city.name + QLatin1Char('\n') + city.country;
+    connect(&workspace_, &Workspace::unitsChanged, this, &NewGardenViewModel::reset);
     reset();
 }
 

@@ -25,11 +25,11 @@ class NewGardenViewModel final : public QObject {
     Q_PROPERTY(QString clockText READ clockText NOTIFY changed FINAL)
     Q_PROPERTY(QStringList exposures READ exposures CONSTANT FINAL)
     Q_PROPERTY(int exposure READ exposure WRITE setExposure NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList gusts READ gusts CONSTANT FINAL)
+    Q_PROPERTY(QStringList gusts READ gusts NOTIFY changed FINAL)
     Q_PROPERTY(int gustChoice READ gustChoice WRITE setGustChoice NOTIFY changed FINAL)
     Q_PROPERTY(QString gust READ gust WRITE setGust NOTIFY changed FINAL)
     Q_PROPERTY(QString gustWord READ gustWord NOTIFY changed FINAL)
-    Q_PROPERTY(QString measuresText READ measuresText CONSTANT FINAL)
+    Q_PROPERTY(QString measuresText READ measuresText NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:

@@ -157,10 +157,13 @@ SideScene SideViewModel::scene() const
         headroom = &workspace_.trial()->judged.after;
     else if (after && full)
         headroom = &full->suggestion.after;
-    return sideScene({workspace_.garden(), *tree, after ? *workspace_.treeAfter() : *tree, frame_,
-                      canvas_, workspace_.units(),
-                      [this](const std::string& limb) { return shade(limb); }, headroom,
-                      workspace_.shownCuts(), workspace_.limbId(), leafShare()});
+    auto scene = sideScene({workspace_.garden(), *tree, after ? *workspace_.treeAfter() : *tree,
+                            frame_, canvas_, workspace_.units(),
+                            [this](const std::string& limb) { return shade(limb); }, headroom,
+                            workspace_.shownCuts(), workspace_.limbId(), leafShare()});
+    if (underlay_)
+        scene.underlay = underlay_();
+    return scene;
 }
 
 void SideViewModel::resize(double width, double height)

@@ -9,6 +9,8 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <functional>
+
 namespace app {
 
 /// The side view of the chosen tree and what its handles and strokes do. Points are in pixels of
@@ -63,6 +65,9 @@ public:
     [[nodiscard]] QStringList loadRanges() const;
     [[nodiscard]] QString loadSummary() const; ///< the legend in a sentence
 
+    /// What lies beneath the drawing, asked for whenever it is drawn.
+    void drawOver(std::function<SceneUnderlay()> underlay) { underlay_ = std::move(underlay); }
+    void redraw() { emit sceneChanged(); }
     /// What to draw now; empty in a garden without trees.
     [[nodiscard]] SideScene scene() const;
 
@@ -120,6 +125,7 @@ private:
     [[nodiscard]] std::optional<LimbShade> shade(const std::string& limb) const;
 
     Workspace& workspace_;
+    std::function<SceneUnderlay()> underlay_;
     HandleModel handles_;
     SideFrame frame_;
     QSizeF canvas_{800.0, 500.0};

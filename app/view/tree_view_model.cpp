@@ -1,5 +1,6 @@
 #include "app/view/tree_view_model.hpp"
 
+#include "app/format/day_of_year.hpp"
 #include "app/view/plan_things.hpp"
 #include "app/words/limb_words.hpp"
 #include "app/words/wording.hpp"
@@ -64,6 +65,53 @@ void TreeViewModel::setPlanted(const QString& typed)
         workspace_.changeTree(step, std::move(tree));
     else
         workspace_.say(tr("Planted: a year such as 1987; leave it empty if nobody knows."));
+    emit changed();
+}
+
+bool TreeViewModel::dropsLeaf() const
+{
+    const auto* species = workspace_.species();
+    return species && species->practice.leafHabit != model::LeafHabit::evergreen;
+}
+
+QString TreeViewModel::leafOn() const
+{
+    const auto day = any() ? workspace_.tree()->leafDates.on : Day();
+    return day ? dayText(*day, workspace_.units().locale()) : QString();
+}
+
+void TreeViewModel::setLeafOn(const QString& typed)
+{
+    if (typed.trimmed() != leafOn())
+        setLeafDay(typed, &model::LeafDates::on);
+}
+
+QString TreeViewModel::leafOff() const
+{
+    const auto day = any() ? workspace_.tree()->leafDates.off : Day();
+    return day ? dayText(*day, workspace_.units().locale()) : QString();
+}
+
+void TreeViewModel::setLeafOff(const QString& typed)
+{
+    if (typed.trimmed() != leafOff())
+        setLeafDay(typed, &model::LeafDates::off);
+}
+
+void TreeViewModel::setLeafDay(const QString& typed, Day model::LeafDates::*which)
+{
+    if (!any())
+        return;
+    const auto& locale = workspace_.units().locale();
+    const Day day = typed.trimmed().isEmpty() ? Day() : parseDayOfYear(typed, locale);
+    auto tree = *workspace_.tree();
+    const QString step = tr("change the leaf dates of %1").arg(title(tree));
+    tree.leafDates.*which = day;
+    if (!day && !typed.trimmed().isEmpty())
+        workspace_.say(tr("Leaf: a day such as %1; leave it empty if nobody has looked.")
+                           .arg(dayText(std::chrono::May / 2, locale)));
+    else
+        workspace_.changeTree(step, std::move(tree));
     emit changed();
 }
 

@@ -18,6 +18,9 @@ class TreeViewModel final : public QObject {
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(QString species READ species NOTIFY changed FINAL)
     Q_PROPERTY(QString planted READ planted WRITE setPlanted NOTIFY changed FINAL)
+    Q_PROPERTY(bool dropsLeaf READ dropsLeaf NOTIFY changed FINAL)
+    Q_PROPERTY(QString leafOn READ leafOn WRITE setLeafOn NOTIFY changed FINAL)
+    Q_PROPERTY(QString leafOff READ leafOff WRITE setLeafOff NOTIFY changed FINAL)
     Q_PROPERTY(QStringList vigours READ vigours CONSTANT FINAL)
     Q_PROPERTY(int vigour READ vigour WRITE setVigour NOTIFY changed FINAL)
     Q_PROPERTY(QStringList protections READ protections CONSTANT FINAL)
@@ -34,6 +37,11 @@ public:
     [[nodiscard]] QString species() const;
     [[nodiscard]] QString planted() const; ///< year; empty: not known
     void setPlanted(const QString& typed);
+    [[nodiscard]] bool dropsLeaf() const;
+    [[nodiscard]] QString leafOn() const; ///< day its buds break; empty: by species and place
+    void setLeafOn(const QString& typed);
+    [[nodiscard]] QString leafOff() const; ///< day when half of its leaves are down
+    void setLeafOff(const QString& typed);
     [[nodiscard]] QStringList vigours() const;
     [[nodiscard]] int vigour() const;
     void setVigour(int vigour);
@@ -50,6 +58,9 @@ signals:
     void changed();
 
 private:
+    using Day = std::optional<std::chrono::month_day>;
+    void setLeafDay(const QString& typed, Day model::LeafDates::*which);
+
     Workspace& workspace_;
 };
 

@@ -49,6 +49,19 @@ Workspace::Workspace(const model::Tables& tables, Units units, Works works,
     connect(&assessor_, &Assessor::fullReady, this, &Workspace::takeFull);
 }
 
+void Workspace::setMeasures(Measures measures)
+{
+    if (measures == units_.measures())
+        return;
+    units_ = Units(units_.locale(), measures);
+    emit unitsChanged();
+    emit document_.gardenChanged();
+    for (const auto signal :
+         {&Workspace::askChanged, &Workspace::limbChosen, &Workspace::quickChanged,
+          &Workspace::shadowChanged, &Workspace::fullChanged})
+        emit(this->*signal)();
+}
+
 const model::Tree* Workspace::tree() const
 {
     return findTree(garden(), tree_);

@@ -25,6 +25,8 @@ public:
     [[nodiscard]] const Document& document() const { return document_; }
     [[nodiscard]] const model::Tables& tables() const { return tables_; }
     [[nodiscard]] const Units& units() const { return units_; }
+    /// Everything is read and typed in these from now on.
+    void setMeasures(Measures measures);
     [[nodiscard]] const model::Garden& garden() const { return *document_.garden(); }
 
     /// The chosen tree as the gardener drew it; null in a garden without trees.
@@ -97,7 +99,8 @@ public:
 signals:
     void treeChanged(); ///< another tree, or the same with other limbs
     void limbChosen();
-    void askChanged(); ///< gust, date or hour
+    void askChanged();   ///< gust, date or hour
+    void unitsChanged(); ///< other measures; all the other signals follow
     void quickChanged();
     void shadowChanged();
     void fullChanged(); ///< a new full assessment, or it has become old

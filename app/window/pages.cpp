@@ -16,7 +16,9 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       day(workspace), paper(workspace, modelPaperWork(tables)),
       newGarden(workspace, systemCities(), QString::fromUtf8(QTimeZone::systemTimeZoneId())),
       addTree(workspace), planEditor(workspace, plan), thing(workspace, planEditor),
-      tree(workspace), limb(workspace, side), limbShape(workspace, side), why(workspace), offers(workspace, *work.trial(), modelOutlookWorks(tables)),
+      tree(workspace), limb(workspace, side), limbShape(workspace, side), underlay(workspace, side),
+      grounds(workspace), why(workspace),
+      offers(workspace, *work.trial(), modelOutlookWorks(tables)),
       stages(workspace, modelOutlookWorks(tables))
 {
     paper.setWeather([this] { return day.weather(); });
@@ -42,6 +44,8 @@ QVariantMap Pages::properties()
             {QStringLiteral("limb"), QVariant::fromValue(&limb)},
             {QStringLiteral("limbShape"), QVariant::fromValue(&limbShape)},
             {QStringLiteral("paper"), QVariant::fromValue(&paper)},
+            {QStringLiteral("underlay"), QVariant::fromValue(&underlay)},
+            {QStringLiteral("grounds"), QVariant::fromValue(&grounds)},
             {QStringLiteral("why"), QVariant::fromValue(&why)},
             {QStringLiteral("offers"), QVariant::fromValue(&offers)},
             {QStringLiteral("stages"), QVariant::fromValue(&stages)}};

@@ -6,6 +6,7 @@
 #include "app/view/day_view_model.hpp"
 #include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "app/view/grounds_view_model.hpp"
 #include "app/view/light_view_model.hpp"
 #include "app/view/limb_shape_view_model.hpp"
 #include "app/view/limb_view_model.hpp"
@@ -18,6 +19,7 @@
 #include "app/view/stages_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
+#include "app/view/underlay_view_model.hpp"
 #include "app/view/why_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 
@@ -45,6 +47,8 @@ struct Pages {
     TreeViewModel tree;
     LimbViewModel limb;
     LimbShapeViewModel limbShape;
+    UnderlayViewModel underlay;
+    GroundsViewModel grounds;
     WhyViewModel why;
     OffersViewModel offers;
     StagesViewModel stages;

@@ -21,6 +21,7 @@ constexpr auto kLastGarden = "lastGarden";
 constexpr auto kGeometry = "windowGeometry";
 constexpr auto kDark = "dark";
 constexpr auto kLanguage = "language";
+constexpr auto kMeasures = "measures"; // only once somebody chose other than the locale's
 constexpr auto kStateFile = "UNDERBOUGH_STATE_FILE"; // see state_output.hpp
 
 std::chrono::year_month_day today()
@@ -69,12 +70,32 @@ bool isDarkAtFirst()
     return QSettings().value(QLatin1String(kDark), desktop).toBool();
 }
 
+/// As asked for, or chosen last time, or usual where the system's language is spoken.
+Units unitsAtFirst(const std::optional<Measures>& asked)
+{
+    const QLocale locale;
+    if (asked)
+        return {locale, *asked};
+    const QVariant last = QSettings().value(QLatin1String(kMeasures));
+    const int most = static_cast<int>(Measures::unitedStates);
+    bool isNumber = false;
+    const int measures = last.toInt(&isNumber);
+    return isNumber && measures >= 0 && measures <= most
+               ? Units(locale, static_cast<Measures>(measures))
+               : Units(locale);
+}
+
 void remember(const Pages& pages, const QQuickWindow& window)
 {
     QSettings settings;
     settings.setValue(QLatin1String(kLastGarden), pages.workspace.document().path());
     settings.setValue(QLatin1String(kGeometry), window.geometry());
     settings.setValue(QLatin1String(kDark), window.property("dark"));
+    const auto& units = pages.workspace.units();
+    if (units.measures() == Units(units.locale()).measures())
+        settings.remove(QLatin1String(kMeasures));
+    else
+        settings.setValue(QLatin1String(kMeasures), static_cast<int>(units.measures()));
 }
 
 void restore(QQuickWindow& window)
@@ -99,9 +120,8 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     speakAsAsked(start.language);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 
-    const QLocale locale;
-    const Units units = start.measures ? Units(locale, *start.measures) : Units(locale);
-    Pages pages(tables, units, modelWorks(tables), today(), builtInExamples());
+    Pages pages(tables, unitsAtFirst(start.measures), modelWorks(tables), today(),
+                builtInExamples());
 
     QQmlApplicationEngine engine;
     engine.addImportPath(qmlImportPath());

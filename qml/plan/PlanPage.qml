@@ -12,6 +12,8 @@ PlanDrawing {
     required property LightViewModel light
     required property PlanEditorViewModel editor
 
+    signal gardenFactsWanted
+
     colours: Theme.drawing
     font.pixelSize: Theme.small
     activeFocusOnTab: true
@@ -128,6 +130,13 @@ PlanDrawing {
                                     ? qsTr("Shows the shadows at the chosen day and hour")
                                     : qsTr("Shows the hours of direct sun on the ground, mean of the growing season")
             onClicked: root.light.mapShown = !root.light.mapShown
+        }
+        PlainButton {
+            objectName: "gardenFactsButton"
+            visible: !root.editor.editing
+            text: qsTr("Garden\u2026")
+            Accessible.description: qsTr("Place, wind, slope and sunshine of the garden, and the measures to read")
+            onClicked: root.gardenFactsWanted()
         }
     }
     Row {

@@ -10,6 +10,7 @@ ColumnLayout {
 
     required property SideViewModel side
     required property LimbShapeViewModel shape
+    required property UnderlayViewModel underlay
 
     signal limbFactsWanted
 
@@ -56,6 +57,14 @@ ColumnLayout {
                 drawButton.checked = false
             }
         }
+        PlainButton {
+            id: underlayButton
+            objectName: "underlayButton"
+            text: qsTr("Photo")
+            checkable: true
+            Accessible.description: qsTr("Lay a photo under the drawing, to draw over it")
+            onToggled: if (!checked) root.underlay.tool = UnderlayViewModel.None
+        }
         Item { implicitWidth: Theme.gap }
         PlainButton {
             objectName: "nowButton"
@@ -72,6 +81,14 @@ ColumnLayout {
         }
     }
 
+    UnderlayBar {
+        Layout.fillWidth: true
+        Layout.leftMargin: Theme.margin
+        Layout.rightMargin: Theme.gap
+        Layout.bottomMargin: Theme.gap
+        visible: underlayButton.checked
+        underlay: root.underlay
+    }
     SideDrawing {
         id: drawing
         objectName: "sideDrawing"
@@ -90,6 +107,15 @@ ColumnLayout {
             event.accepted = drawing.activeFocus
             if (!drawing.activeFocus)
                 return
+            const step = event.modifiers & Qt.ShiftModifier ? 20 : 2
+            if (root.underlay.tool === UnderlayViewModel.Move) {
+                switch (event.key) {
+                case Qt.Key_Left: root.underlay.nudge(-step, 0); return
+                case Qt.Key_Right: root.underlay.nudge(step, 0); return
+                case Qt.Key_Up: root.underlay.nudge(0, -step); return
+                case Qt.Key_Down: root.underlay.nudge(0, step); return
+                }
+            }
             switch (event.key) {
             case Qt.Key_Plus: root.side.zoomMiddle(1.25); break
             case Qt.Key_Minus: root.side.zoomMiddle(0.8); break
@@ -140,6 +166,30 @@ ColumnLayout {
                     drawButton.checked = false
             }
             onWheel: (wheel) => root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+        }
+        MouseArea {
+            objectName: "underlayArea"
+            anchors.fill: parent
+            visible: root.underlay.tool !== UnderlayViewModel.None
+            preventStealing: true
+            cursorShape: root.underlay.tool === UnderlayViewModel.Move ? Qt.SizeAllCursor : Qt.CrossCursor
+            onPressed: (event) => {
+                drawing.forceActiveFocus()
+                root.underlay.press(event.x, event.y)
+            }
+            onPositionChanged: (event) => root.underlay.dragTo(event.x, event.y)
+            onReleased: root.underlay.release()
+            onWheel: (wheel) => root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+        }
+        DropArea {
+            objectName: "underlayDrop"
+            anchors.fill: parent
+            keys: ["text/uri-list"]
+            onDropped: (drop) => {
+                drop.acceptProposedAction()
+                if (drop.urls.length > 0 && root.underlay.lay(drop.urls[0]))
+                    underlayButton.checked = true
+            }
         }
         PinchHandler {
             id: pinch
@@ -194,6 +244,7 @@ ColumnLayout {
             LimbHandle {
                 side: root.side
                 enabled: !root.drawTool && !root.side.isSawing
+                visible: root.underlay.tool === UnderlayViewModel.None
             }
         }
         Repeater {
@@ -202,6 +253,7 @@ ColumnLayout {
             ShapeHandle {
                 shape: root.shape
                 enabled: !root.drawTool && !root.side.isSawing
+                visible: root.underlay.tool === UnderlayViewModel.None
             }
         }
         Connections {

@@ -62,6 +62,29 @@ Sheet {
                 onActivated: (index) => root.tree.protection = index
             }
         }
+        RowLayout {
+            visible: root.tree.dropsLeaf
+            spacing: Theme.gap
+
+            TypedField {
+                objectName: "treeSheetLeafOn"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                label: qsTr("Its buds break on")
+                hint: qsTr("by species and place")
+                value: root.tree.leafOn
+                onSettled: (text) => root.tree.leafOn = text
+            }
+            TypedField {
+                objectName: "treeSheetLeafOff"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                label: qsTr("Half of its leaves are down on")
+                hint: qsTr("by species and place")
+                value: root.tree.leafOff
+                onSettled: (text) => root.tree.leafOff = text
+            }
+        }
         Text {
             text: qsTr("What you see from the ground")
             font.pixelSize: Theme.lead

@@ -27,6 +27,8 @@ class TestPages : public QObject {
     Q_PROPERTY(app::LimbViewModel* limb READ limb CONSTANT FINAL)
     Q_PROPERTY(app::LimbShapeViewModel* limbShape READ limbShape CONSTANT FINAL)
     Q_PROPERTY(app::PaperViewModel* paper READ paper CONSTANT FINAL)
+    Q_PROPERTY(app::UnderlayViewModel* underlay READ underlay CONSTANT FINAL)
+    Q_PROPERTY(app::GroundsViewModel* grounds READ grounds CONSTANT FINAL)
     Q_PROPERTY(app::WhyViewModel* why READ why CONSTANT FINAL)
     Q_PROPERTY(app::OffersViewModel* offers READ offers CONSTANT FINAL)
     Q_PROPERTY(app::StagesViewModel* stages READ stages CONSTANT FINAL)
@@ -51,6 +53,8 @@ public:
     [[nodiscard]] app::LimbViewModel* limb() { return &pages_.limb; }
     [[nodiscard]] app::LimbShapeViewModel* limbShape() { return &pages_.limbShape; }
     [[nodiscard]] app::PaperViewModel* paper() { return &pages_.paper; }
+    [[nodiscard]] app::UnderlayViewModel* underlay() { return &pages_.underlay; }
+    [[nodiscard]] app::GroundsViewModel* grounds() { return &pages_.grounds; }
     [[nodiscard]] app::WhyViewModel* why() { return &pages_.why; }
     [[nodiscard]] app::OffersViewModel* offers() { return &pages_.offers; }
     [[nodiscard]] app::StagesViewModel* stages() { return &pages_.stages; }

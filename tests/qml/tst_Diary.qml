@@ -24,6 +24,8 @@ TestCase {
         diary: pages.diary
         day: pages.day
         paper: pages.paper
+        underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages

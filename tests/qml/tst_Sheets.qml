@@ -31,6 +31,8 @@ TestCase {
         limb: pages.limb
         limbShape: pages.limbShape
         paper: pages.paper
+        underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages
@@ -177,5 +179,66 @@ TestCase {
         verify(pages.limb.leafRadius !== radius)
         pages.garden.undo()
         compare(pages.limb.leafRadius, radius)
+    }
+
+    function test_aPhotoIsDroppedMovedAndScaledByTwoPresses() {
+        const drawing = child("sideDrawing")
+        verify(pages.drop(drawing, pages.picture("gate.png")))
+        verify(pages.underlay.isThere)
+        tryVerify(() => child("underlayMove").visible && child("underlayMove").checked)
+        const laid = pages.garden.undoName
+        drawing.forceActiveFocus()
+        keyClick(Qt.Key_Right)
+        verify(pages.garden.undoName !== laid)
+        mouseClick(child("underlayLength"))
+        compare(pages.underlay.tool, UnderlayViewModel.Length)
+        mouseClick(drawing, 300, 60)
+        verify(!child("underlayLengthInput").visible)
+        mouseClick(drawing, 300, 110)
+        tryVerify(() => child("underlayLengthInput").activeFocus)
+        for (const letter of "2 m")
+            keyClick(letter)
+        keyClick(Qt.Key_Return)
+        compare(pages.underlay.tool, UnderlayViewModel.None)
+        compare(pages.garden.problem, "")
+        mouseClick(child("underlayAway"))
+        verify(!pages.underlay.isThere)
+        mouseClick(child("underlayButton"))
+        verify(!child("underlayChoose").visible)
+    }
+
+    function test_theGardensPlaceSlopeAndMeasuresAreSetInItsSheet() {
+        mouseClick(child("gardenFactsButton"))
+        tryVerify(() => child("groundsFallInput").visible)
+        typeInto("groundsFall", "8 %")
+        compare(child("groundsFallInput").text, pages.grounds.fall)
+        verify(pages.grounds.fallsTo >= 0 && pages.garden.canUndo)
+        const latitude = pages.grounds.latitude
+        typeInto("groundsLatitude", "133")
+        compare(child("groundsLatitudeInput").text, latitude)
+        verify(pages.garden.problem.length > 0)
+        typeInto("sunshine3", "40 %")
+        compare(child("sunshine3Input").text, pages.grounds.sunshine[3])
+        verify(pages.grounds.sunshine[3].length > 0)
+        const metric = pages.grounds.gust
+        const measure = pages.grounds.measure
+        pages.grounds.measure = measure === 2 ? 0 : 2
+        verify(pages.grounds.gust !== metric)
+        compare(child("groundsGustInput").text, pages.grounds.gust)
+        pages.grounds.measure = measure
+        compare(pages.grounds.gust, metric)
+        keyClick(Qt.Key_Escape)
+        settle()
+    }
+
+    function test_theDaysOfLeafAreTypedInTheTreesSheet() {
+        mouseClick(child("treeFactsButton"))
+        tryVerify(() => child("treeSheetLeafOnInput").visible)
+        typeInto("treeSheetLeafOn", "04-18")
+        verify(pages.tree.leafOn.includes("18"))
+        typeInto("treeSheetLeafOn", "soon")
+        verify(pages.tree.leafOn.includes("18"))
+        keyClick(Qt.Key_Escape)
+        settle()
     }
 }

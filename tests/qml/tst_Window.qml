@@ -31,6 +31,8 @@ TestCase {
         limb: pages.limb
         limbShape: pages.limbShape
         paper: pages.paper
+        underlay: pages.underlay
+        grounds: pages.grounds
         why: pages.why
         offers: pages.offers
         stages: pages.stages
