@@ -95,7 +95,7 @@ Rectangle {
             label: qsTr("Tree")
             model: root.garden.trees
             currentIndex: root.garden.treeIndex
-            Layout.preferredWidth: root.tight ? 132 : 200
+            Layout.preferredWidth: root.tight ? 132 : 168
             onActivated: (index) => root.garden.chooseTree(index)
         }
         BarButton {

@@ -242,9 +242,10 @@ ColumnLayout {
             model: root.side.handles
 
             LimbHandle {
+                id: limbHandle
                 side: root.side
                 enabled: !root.drawTool && !root.side.isSawing
-                visible: root.underlay.tool === UnderlayViewModel.None
+                visible: limbHandle.isShown && root.underlay.tool === UnderlayViewModel.None
             }
         }
         Repeater {
