@@ -95,7 +95,7 @@ Rectangle {
             label: qsTr("Tree")
             model: root.garden.trees
             currentIndex: root.garden.treeIndex
-            Layout.preferredWidth: root.tight ? 132 : 168
+            Layout.preferredWidth: root.tight ? 132 : 200
             onActivated: (index) => root.garden.chooseTree(index)
         }
         BarButton {
@@ -133,8 +133,8 @@ Rectangle {
             enabled: root.garden.canUndo
             Layout.fillWidth: true
             Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
-            Layout.preferredWidth: implicitWidth
-            Layout.maximumWidth: Math.min(implicitWidth, 230)
+            Layout.preferredWidth: Math.ceil(implicitWidth) + 1
+            Layout.maximumWidth: Math.min(Math.ceil(implicitWidth) + 1, 230)
             onClicked: root.garden.undo()
         }
         BarButton {
@@ -143,8 +143,8 @@ Rectangle {
             enabled: root.garden.canRedo
             Layout.fillWidth: true
             Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
-            Layout.preferredWidth: implicitWidth
-            Layout.maximumWidth: Math.min(implicitWidth, 230)
+            Layout.preferredWidth: Math.ceil(implicitWidth) + 1
+            Layout.maximumWidth: Math.min(Math.ceil(implicitWidth) + 1, 230)
             onClicked: root.garden.redo()
         }
         BarButton {
