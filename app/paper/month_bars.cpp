@@ -9,8 +9,8 @@
 namespace app {
 namespace {
 
-constexpr double kLeft = 34.0; // pixels: the hours of the scale
-constexpr double kTop = 26.0;  // the legend
+constexpr double kLeft = 34.0;      // pixels: the hours of the scale
+constexpr double kTop = 26.0;       // the legend
 constexpr double kMonthLine = 20.0; // the months
 
 double mostHours(const MonthBars& bars)
