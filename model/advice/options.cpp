@@ -132,8 +132,10 @@ private:
         const double gone_m2 = beyond_m2 + limbs_[limb].ownLeaf_m2 - stay->leaf_m2;
         if (gone_m2 > mostGone_m2)
             return;
-        if (stay->lift_m)
+        if (stay->lift_m) {
             option.cuts.push_back({CutKind::lifting, whole.id, 0.0, stay->lift_m, {}, {}});
+            add(option.helps, helpOf({limb, 0.0, kAllShoots}));
+        }
         option.leaf = share(gone_m2);
         all.push_back(option);
         if (!wanted_.thin || wants(wanted_.keep, limb) || stay->leaf_m2 <= 0.0)

@@ -40,6 +40,10 @@ struct LimbRules {
 /// Shares of a limb's own shoots that thinning takes.
 inline constexpr double kThinSteps[]{0.10, 0.15, 0.20, 0.25};
 
+/// A share that takes every shoot of a limb and leaves its wood: what lifting its hanging shoots
+/// does to a goal is never more than this does.
+inline constexpr double kAllShoots = 1.0 - 1e-9;
+
 /// Everything that can be done to a tree's limbs for what is wanted. A cut is offered only if the
 /// part that goes stands in the way of a strip, helps a goal, is dead or is to go; so no set of
 /// cuts holds one that serves nothing.
