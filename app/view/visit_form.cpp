@@ -5,8 +5,6 @@
 #include "model/diary/record.hpp"
 #include "model/headroom/headroom.hpp"
 
-#include <QDate>
-
 #include <algorithm>
 #include <array>
 #include <stdexcept>
@@ -19,25 +17,6 @@ using model::CutKind;
 
 constexpr std::array kKinds{CutKind::removal, CutKind::reduction, CutKind::thinning,
                             CutKind::lifting};
-
-QString iso(std::chrono::year_month_day date)
-{
-    return QDate(static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
-                 static_cast<int>(unsigned(date.day())))
-        .toString(Qt::ISODate);
-}
-
-/// A day as it is written on paper or as ISO 8601 has it; blank: it is none.
-std::optional<std::chrono::year_month_day> parseDay(const QString& text, const QLocale& locale)
-{
-    QDate day = QDate::fromString(text.trimmed(), Qt::ISODate);
-    for (const auto format : {QLocale::LongFormat, QLocale::ShortFormat})
-        if (!day.isValid())
-            day = locale.toDate(text.trimmed(), format);
-    if (!day.isValid() || day.year() < 1800 || day.year() > 2200)
-        return std::nullopt;
-    return std::chrono::year(day.year()) / day.month() / day.day();
-}
 
 bool isDrawn(const model::Tree& tree, const Cut& cut)
 {
@@ -58,7 +37,7 @@ VisitForm::VisitForm(Workspace& workspace, PhotosViewModel& photos, QObject* par
     connect(&workspace_.document(), &Document::replaced, this, &VisitForm::close);
     // A plan that comes later is still this form's, as long as nothing was ticked.
     connect(&workspace_, &Workspace::fullChanged, this, [this] {
-        if (isOpen_ && plan_.empty())
+        if (isOpen_ && cuts_.plan.empty())
             takePlan();
     });
 }
@@ -78,7 +57,7 @@ void VisitForm::start()
     close();
     isOpen_ = true;
     tree_ = tree->id;
-    date_ = iso(workspace_.date());
+    date_ = isoDay(workspace_.date());
     takePlan();
     takeStrips();
     emit changed();
@@ -87,8 +66,8 @@ void VisitForm::start()
 void VisitForm::close()
 {
     isOpen_ = false;
-    plan_.clear();
-    free_.clear();
+    cuts_.plan.clear();
+    cuts_.byHand.clear();
     tips_.clear();
     taken_.clear();
     photos_.release();
@@ -111,7 +90,7 @@ void VisitForm::takePlan()
     const Wording wording{workspace_.units(), workspace_.garden(), *tree, *species};
     std::vector<Tick> ticks;
     for (const auto& planned : full->suggestion.cuts) {
-        plan_.push_back({planned.cut, planned.leafShare});
+        cuts_.plan.push_back({planned.cut, planned.leafShare});
         const bool along =
             planned.cut.kind == CutKind::removal || planned.cut.kind == CutKind::reduction;
         ticks.push_back({instruction(planned, wording),
@@ -144,66 +123,14 @@ void VisitForm::setCutsSketch(bool cuts)
 bool VisitForm::canCutSketch() const
 {
     const auto* tree = workspace_.tree();
-    const auto made = madeCuts();
+    const auto made = madeCuts(cuts_, ticks_.ticks(), workspace_.units());
     return tree && !made.empty() &&
            std::ranges::all_of(made, [&](const Cut& cut) { return isDrawn(*tree, cut); });
 }
 
-/// A changed cut that can't be read yet stands as planned: save() is where that is told.
-std::vector<Cut> VisitForm::madeCuts() const
-{
-    std::vector<Cut> made;
-    for (std::size_t i = 0; i < plan_.size() && i < ticks_.ticks().size(); ++i) {
-        const auto& tick = ticks_.ticks()[i];
-        if (tick.state == Tick::Done)
-            made.push_back(plan_[i].cut);
-        if (tick.state == Tick::Changed)
-            made.push_back(changedCut(plan_[i].cut, tick.amount).value_or(plan_[i].cut));
-    }
-    made.insert(made.end(), free_.begin(), free_.end());
-    return made;
-}
-
-std::optional<Cut> VisitForm::changedCut(const Cut& cut, const QString& amount) const
-{
-    const auto& units = workspace_.units();
-    Cut made = cut;
-    if (cut.kind == CutKind::thinning) {
-        made.share = units.parseShare(amount);
-        return made.share && *made.share > 0.0 && *made.share <= 1.0 ? std::optional(made)
-                                                                     : std::nullopt;
-    }
-    const auto length = units.parseLength_m(amount);
-    if (!length || !(*length > 0.0 && *length <= 120.0))
-        return std::nullopt;
-    if (cut.kind == CutKind::lifting) {
-        made.height_m = length;
-        return made;
-    }
-    // A limb that was to go and was only shortened.
-    made.kind = CutKind::reduction;
-    made.at_m = *length;
-    return made;
-}
-
-std::optional<double> VisitForm::tickedLeaf() const
-{
-    double leaf = 0.0;
-    bool any = false;
-    for (std::size_t i = 0; i < plan_.size() && i < ticks_.ticks().size(); ++i) {
-        if (ticks_.ticks()[i].state == Tick::Changed)
-            return std::nullopt;
-        if (ticks_.ticks()[i].state != Tick::Done)
-            continue;
-        leaf += plan_[i].leafShare;
-        any = true;
-    }
-    return any && free_.empty() ? std::optional(leaf) : std::nullopt;
-}
-
 QString VisitForm::leafHint() const
 {
-    const auto leaf = tickedLeaf();
+    const auto leaf = tickedLeaf(cuts_, ticks_.ticks());
     return leaf ? tr("%1 by the plan").arg(workspace_.units().share(*leaf)) : tr("not known");
 }
 
@@ -215,7 +142,7 @@ QStringList VisitForm::freeCuts() const
     if (!tree || !species)
         return told;
     const Wording wording{workspace_.units(), workspace_.garden(), *tree, *species};
-    for (const auto& cut : free_)
+    for (const auto& cut : cuts_.byHand)
         told << cutMade(cut, {}, wording);
     return told;
 }
@@ -253,7 +180,7 @@ bool VisitForm::addCut(int kind, const QString& limb, const QString& amount)
             break;
         }
     if (cut.kind != CutKind::removal) {
-        const auto read = changedCut(cut, amount);
+        const auto read = changedCut(cut, amount, workspace_.units());
         if (!read)
             return refuse(cut.kind == CutKind::thinning
                               ? tr("By how much was it thinned? Write a share such as 20 %.")
@@ -261,7 +188,7 @@ bool VisitForm::addCut(int kind, const QString& limb, const QString& amount)
                                     .arg(workspace_.units().length(2.1)));
         cut = *read;
     }
-    free_.push_back(std::move(cut));
+    cuts_.byHand.push_back(std::move(cut));
     problem_.clear();
     emit changed();
     return true;
@@ -269,9 +196,9 @@ bool VisitForm::addCut(int kind, const QString& limb, const QString& amount)
 
 void VisitForm::removeCut(int index)
 {
-    if (index < 0 || index >= static_cast<int>(free_.size()))
+    if (index < 0 || index >= static_cast<int>(cuts_.byHand.size()))
         return;
-    free_.erase(free_.begin() + index);
+    cuts_.byHand.erase(cuts_.byHand.begin() + index);
     emit changed();
 }
 
@@ -365,102 +292,6 @@ bool VisitForm::refuse(const QString& problem)
     return false;
 }
 
-bool VisitForm::readCuts(model::Visit& visit)
-{
-    bool ofPlan = false;
-    for (std::size_t i = 0; i < plan_.size(); ++i) {
-        const auto& tick = ticks_.ticks()[i];
-        ofPlan = ofPlan || tick.state != Tick::Left;
-        if (tick.state == Tick::Changed && !changedCut(plan_[i].cut, tick.amount))
-            return refuse(tr("Cut %1 was changed: write how, such as %2.")
-                              .arg(i + 1)
-                              .arg(plan_[i].cut.kind == CutKind::thinning
-                                       ? workspace_.units().share(0.2)
-                                       : workspace_.units().length(2.1)));
-    }
-    visit.cuts = madeCuts();
-    for (std::size_t i = 0; ofPlan && i < plan_.size(); ++i)
-        if (ticks_.ticks()[i].state == Tick::Left)
-            visit.left.push_back(plan_[i].cut);
-    visit.leafShare = tickedLeaf();
-    if (leaf_.trimmed().isEmpty())
-        return true;
-    visit.leafShare = workspace_.units().parseShare(leaf_);
-    if (!visit.leafShare || !(*visit.leafShare >= 0.0 && *visit.leafShare <= 1.0))
-        return refuse(tr("The share of the leaf can't be read: write one such as 8 %."));
-    return true;
-}
-
-bool VisitForm::readDays(model::Visit& visit)
-{
-    const auto& locale = workspace_.units().locale();
-    const auto date = parseDay(date_, locale);
-    if (!date)
-        return refuse(
-            tr("The day can't be read: write it such as %1.").arg(iso(workspace_.date())));
-    visit.date = *date;
-    if (nextDue_.trimmed().isEmpty())
-        return true;
-    visit.nextDue = parseDay(nextDue_, locale);
-    if (!visit.nextDue)
-        return refuse(tr("The day to come again can't be read: write it such as %1.")
-                          .arg(iso(workspace_.date())));
-    if (*visit.nextDue < visit.date)
-        return refuse(tr("The day to come again lies before the visit."));
-    return true;
-}
-
-bool VisitForm::readMeasures(model::Visit& visit)
-{
-    const auto& units = workspace_.units();
-    for (const auto& row : strips_.strips()) {
-        model::HeadroomRecord record;
-        record.strip = row.strip;
-        for (const auto& [text, height] :
-             {std::pair(&row.before, &record.before_m), std::pair(&row.after, &record.after_m)}) {
-            if (text->trimmed().isEmpty())
-                continue;
-            *height = units.parseLength_m(*text);
-            if (!*height || !(**height >= 0.0 && **height <= 120.0))
-                return refuse(tr("The headroom over %1 can't be read: write it such as %2.")
-                                  .arg(row.name, units.length(2.1)));
-        }
-        if (record.before_m || record.after_m)
-            visit.headroom.push_back(std::move(record));
-    }
-    for (const auto& id : tips_)
-        if (const auto index = model::limbIndex(*workspace_.tree(), id); index != model::kNoLimb)
-            visit.tips.push_back(
-                {id, workspace_.tree()->limbs[index].stations.back().position_m, {}, {}});
-    return true;
-}
-
-bool VisitForm::readWeather(model::Visit& visit)
-{
-    const auto& units = workspace_.units();
-    model::VisitWeather weather;
-    if (!air_.trimmed().isEmpty()) {
-        weather.air_C = units.parseTemperature_C(air_);
-        if (!weather.air_C || !(*weather.air_C >= -50.0 && *weather.air_C <= 60.0))
-            return refuse(
-                tr("The warmth can't be read: write it such as %1.").arg(units.temperature(21.0)));
-    }
-    if (!humidity_.trimmed().isEmpty()) {
-        weather.humidity = units.parseShare(humidity_);
-        if (!weather.humidity || !(*weather.humidity >= 0.0 && *weather.humidity <= 1.0))
-            return refuse(tr("The humidity can't be read: write it such as 55 %."));
-    }
-    if (!gust_.trimmed().isEmpty()) {
-        weather.gust_m_s = units.parseSpeed_m_s(gust_);
-        if (!weather.gust_m_s || !(*weather.gust_m_s >= 0.0 && *weather.gust_m_s <= 100.0))
-            return refuse(
-                tr("The gusts can't be read: write them such as %1.").arg(units.speed(5.0)));
-    }
-    if (weather.air_C || weather.humidity || weather.gust_m_s)
-        visit.weather = weather;
-    return true;
-}
-
 bool VisitForm::save()
 {
     const auto* tree = workspace_.tree();
@@ -469,12 +300,20 @@ bool VisitForm::save()
     model::Visit visit;
     visit.by = by_.trimmed().toStdString();
     visit.note = note_.trimmed().toStdString();
-    if (!readDays(visit) || !readCuts(visit) || !readMeasures(visit) || !readWeather(visit))
-        return false;
+    const auto& units = workspace_.units();
+    const TypedVisit typed{date_, nextDue_, air_, humidity_, gust_};
+    for (const QString& problem :
+         {readDays(typed, units, workspace_.date(), visit),
+          readCuts(cuts_, ticks_.ticks(), leaf_, units, visit),
+          readHeadroom(strips_.strips(), units, visit), readWeather(typed, units, visit)})
+        if (!problem.isEmpty())
+            return refuse(problem);
+    for (const auto& id : tips_)
+        if (const auto index = model::limbIndex(*tree, id); index != model::kNoLimb)
+            visit.tips.push_back({id, tree->limbs[index].stations.back().position_m, {}, {}});
     visit.photos = taken_;
     try {
-        const QString name =
-            tr("a visit on %1", "a step of history").arg(workspace_.units().date(visit.date));
+        const QString name = tr("a visit on %1", "a step of history").arg(units.date(visit.date));
         auto after = model::diary::withVisit(*tree, std::move(visit), cutsSketch());
         for (const auto& photo : taken_)
             workspace_.document().addPhoto(photo.file, photos_.held().at(photo.file));

@@ -3,6 +3,8 @@
 #include "app/view/photos_view_model.hpp"
 #include "app/view/strip_model.hpp"
 #include "app/view/tick_model.hpp"
+#include "app/view/typed_visit.hpp"
+#include "app/view/visit_cuts.hpp"
 #include "app/view/workspace.hpp"
 
 #include <QObject>
@@ -87,30 +89,15 @@ signals:
     void changed();
 
 private:
-    /// A cut of the plan and the leaf it takes.
-    struct Planned {
-        model::Cut cut;
-        double leafShare{};
-    };
     void takePlan();
     void takeStrips();
     bool refuse(const QString& problem);
-    [[nodiscard]] std::vector<model::Cut> madeCuts() const;
-    [[nodiscard]] std::optional<model::Cut> changedCut(const model::Cut& cut,
-                                                       const QString& amount) const;
-    [[nodiscard]] std::optional<double> tickedLeaf() const;
-    /// Each reads a part into the visit; false, with problem(), if it can't.
-    bool readCuts(model::Visit& visit);
-    bool readDays(model::Visit& visit);
-    bool readMeasures(model::Visit& visit);
-    bool readWeather(model::Visit& visit);
 
     Workspace& workspace_;
     PhotosViewModel& photos_;
     bool isOpen_{};
     std::string tree_;
-    std::vector<Planned> plan_;
-    std::vector<model::Cut> free_;
+    VisitCuts cuts_;
     std::vector<std::string> tips_; ///< ids of limbs
     std::vector<model::Photo> taken_;
     TickModel ticks_;
