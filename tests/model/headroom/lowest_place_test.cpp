@@ -1,6 +1,7 @@
 #include "model/headroom/lowest_place.hpp"
 
 #include "tests/model/examples/example_files.hpp"
+#include "tests/model/headroom/shapes.hpp"
 
 #include <gtest/gtest.h>
 
@@ -8,19 +9,6 @@ using namespace model;
 using headroom::lowestPlace;
 
 namespace {
-
-Limb limbOf(const char* id, std::vector<Station> stations)
-{
-    Limb limb;
-    limb.id = id;
-    limb.stations = std::move(stations);
-    return limb;
-}
-
-Polygon box(double west, double south, double east, double north)
-{
-    return {{west, south}, {east, south}, {east, north}, {west, north}};
-}
 
 /// A stem at (10, 20) and one limb that climbs 3 in 4 east from 2 m, leafy all along with a body of
 /// radius 0.5 and shoots of 0.4 m.

@@ -1,5 +1,7 @@
 #include "model/headroom/headroom.hpp"
 
+#include "tests/model/headroom/shapes.hpp"
+
 #include <gtest/gtest.h>
 
 #include <numbers>
@@ -8,19 +10,6 @@ using namespace model;
 using headroom::treeHeadroom;
 
 namespace {
-
-Limb limbOf(const char* id, std::vector<Station> stations)
-{
-    Limb limb;
-    limb.id = id;
-    limb.stations = std::move(stations);
-    return limb;
-}
-
-Polygon box(double west, double south, double east, double north)
-{
-    return {{west, south}, {east, south}, {east, north}, {west, north}};
-}
 
 /// A stem 5 m tall at (10, 20); at 3 m one limb runs 4 m east, level, leafy in its outer half:
 /// body of radius 0.5, shoots hanging 0.8 below it.
