@@ -34,6 +34,8 @@ ApplicationWindow {
     required property StagesViewModel stages
     /// Dark surroundings.
     property bool dark: false
+    /// A small laptop's screen: the drawing needs what height there is.
+    readonly property bool low: height < 800
 
     width: 1440
     height: 920
@@ -196,8 +198,8 @@ ApplicationWindow {
                 }
                 RowLayout {
                     SplitView.fillHeight: window.planEditor.editing
-                    SplitView.preferredHeight: 268
-                    SplitView.minimumHeight: 250
+                    SplitView.preferredHeight: window.low ? 216 : 268
+                    SplitView.minimumHeight: window.low ? 200 : 250
                     spacing: Theme.wide
 
                     Panel {
@@ -237,7 +239,7 @@ ApplicationWindow {
                             thing: window.thing
                         }
                         ConditionsPanel {
-                            anchors { fill: parent; margins: Theme.wide }
+                            anchors { fill: parent; margins: window.low ? Theme.gap : Theme.wide }
                             visible: !window.planEditor.editing
                             conditions: window.conditions
                         }

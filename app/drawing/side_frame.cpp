@@ -8,9 +8,18 @@ namespace app {
 namespace {
 
 // Pixels kept free around the tree.
-constexpr double kAbove = 40.0;
-constexpr double kBelow = 80.0; // the ground's section and the names in it
 constexpr double kBeside = 40.0;
+
+double skyAbove(QSizeF canvas)
+{
+    return std::clamp(0.12 * canvas.height(), 16.0, 40.0);
+}
+
+/// The ground's section and the names in it: no more than a low drawing can spare.
+double groundBelow(QSizeF canvas)
+{
+    return std::clamp(0.25 * canvas.height(), 36.0, 80.0);
+}
 
 } // namespace
 
@@ -55,10 +64,10 @@ SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF ca
 {
     const double height_m = std::max(2.0, model::height_m(tree));
     const double width_m = 2.0 * std::max(1.0, reach_m(tree));
-    const double scale = std::min((canvas.height() - kAbove - kBelow) / height_m,
+    const double scale = std::min((canvas.height() - skyAbove(canvas) - groundBelow(canvas)) / height_m,
                                   (canvas.width() - 2.0 * kBeside) / width_m);
     return {bearing_deg, std::max(1.0, scale),
-            QPointF(canvas.width() / 2.0, canvas.height() - kBelow)};
+            QPointF(canvas.width() / 2.0, canvas.height() - groundBelow(canvas))};
 }
 
 } // namespace app

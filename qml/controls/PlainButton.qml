@@ -7,11 +7,13 @@ Button {
     id: root
 
     property bool primary: false
+    /// Less air round smaller words, where room is short.
+    property bool tight: false
 
     implicitHeight: Theme.control
-    leftPadding: 14
-    rightPadding: 14
-    font.pixelSize: Theme.body
+    leftPadding: root.tight ? 7 : 14
+    rightPadding: leftPadding
+    font.pixelSize: root.tight ? Theme.small + 1 : Theme.body
     opacity: enabled ? 1 : 0.55
     Accessible.name: text
 

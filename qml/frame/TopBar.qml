@@ -30,9 +30,7 @@ Rectangle {
     color: Theme.panel
 
     component BarButton: PlainButton {
-        leftPadding: root.tight ? 7 : 14
-        rightPadding: leftPadding
-        font.pixelSize: root.tight ? Theme.small + 1 : Theme.body
+        tight: root.tight
     }
 
     RowLayout {

@@ -118,12 +118,14 @@ PlanDrawing {
 
         PlainButton {
             objectName: "drawPlanButton"
+            tight: Window.width < 1300
             text: root.editor.editing ? qsTr("Done with the plan") : qsTr("Draw on the plan")
             primary: root.editor.editing
             onClicked: root.editor.editing = !root.editor.editing
         }
         PlainButton {
             objectName: "mapButton"
+            tight: Window.width < 1300
             visible: !root.editor.editing
             text: root.light.mapShown ? qsTr("Shadow of the hour") : qsTr("Map of the sun")
             Accessible.description: root.light.mapShown
@@ -133,6 +135,7 @@ PlanDrawing {
         }
         PlainButton {
             objectName: "gardenFactsButton"
+            tight: Window.width < 1300
             visible: !root.editor.editing
             text: qsTr("Garden\u2026")
             Accessible.description: qsTr("Place, wind, slope and sunshine of the garden, and the measures to read")

@@ -11,6 +11,7 @@ ColumnLayout {
     required property SideViewModel side
     required property LimbShapeViewModel shape
     required property UnderlayViewModel underlay
+    readonly property bool tight: Window.width < 1300 // not its own: the row would not be laid out anew
 
     signal limbFactsWanted
 
@@ -40,6 +41,7 @@ ColumnLayout {
         PlainButton {
             id: drawButton
             objectName: "drawButton"
+            tight: root.tight
             text: qsTr("Draw a limb")
             checkable: true
             enabled: !root.side.showsAfter
@@ -48,6 +50,7 @@ ColumnLayout {
         }
         PlainButton {
             objectName: "sawButton"
+            tight: root.tight
             text: qsTr("Try a cut")
             checked: root.side.isSawing
             enabled: !root.side.showsAfter
@@ -60,6 +63,7 @@ ColumnLayout {
         PlainButton {
             id: underlayButton
             objectName: "underlayButton"
+            tight: root.tight
             text: qsTr("Photo")
             checkable: true
             Accessible.description: qsTr("Lay a photo under the drawing, to draw over it")
@@ -68,12 +72,14 @@ ColumnLayout {
         Item { implicitWidth: Theme.gap }
         PlainButton {
             objectName: "nowButton"
+            tight: root.tight
             text: qsTr("As it stands")
             checked: !root.side.showsAfter
             onClicked: root.side.showsAfter = false
         }
         PlainButton {
             objectName: "afterButton"
+            tight: root.tight
             text: qsTr("After the cuts")
             checked: root.side.showsAfter
             enabled: root.side.hasAfter
