@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace app {
 namespace {
@@ -42,6 +43,7 @@ public:
         gaps();
         cuts();
         figures();
+        blockNames();
         height();
         scaleBar();
         marks();
@@ -89,8 +91,14 @@ private:
             p_.setPen(QPen(withAlpha(blockColour(block.kind), behind ? 0.75 : 1.0), 1.2));
             p_.setBrush(withAlpha(blockColour(block.kind), behind ? 0.22 : 0.38));
             p_.drawRoundedRect(block.outline, round, round);
-            nameBlock(block);
         }
+    }
+
+    /// Last of all words: what is asked about comes first.
+    void blockNames()
+    {
+        for (const auto& block : scene_.blocks)
+            nameBlock(block);
     }
 
     void nameBlock(const SceneBlock& block)
@@ -112,8 +120,11 @@ private:
             onCanvas(block.outline.height() > size.height() + 4.0
                          ? QRectF(middle - QPointF(size.width(), size.height()) / 2.0, size)
                          : above({middle.x(), block.outline.top()}, size, 3.0));
-        room_.take(box);
-        drawText(p_, box, block.name, c_.ink, withAlpha(c_.paper, 0.65));
+        const QPointF row(0.0, size.height() + 1.0);
+        if (const auto free = room_.placeIfFree({box, box.translated(-row),
+                                                 onCanvas(leftOf(box.center(), size, 8.0)),
+                                                 onCanvas(rightOf(box.center(), size, 8.0))}))
+            drawText(p_, *free, block.name, c_.ink, withAlpha(c_.paper, 0.65));
     }
 
     void wires()
@@ -349,10 +360,14 @@ private:
     {
         for (const auto& figure : scene_.figures) {
             const QSizeF size = textSize(p_, figure.text);
-            const QRectF box =
-                room_.place({rightOf(figure.at, size, 10.0), leftOf(figure.at, size, 10.0),
-                             above(figure.at, size, 10.0), below(figure.at, size, 10.0)});
-            drawText(p_, box, figure.text, c_.ink, withAlpha(c_.paper, figure.chosen ? 0.95 : 0.8));
+            const auto places = {rightOf(figure.at, size, 10.0), leftOf(figure.at, size, 10.0),
+                                 above(figure.at, size, 10.0), below(figure.at, size, 10.0)};
+            // One figure over another tells neither; all of them stand beside the drawing too.
+            const auto box =
+                figure.chosen ? std::optional(room_.place(places)) : room_.placeIfFree(places);
+            if (box)
+                drawText(p_, *box, figure.text, c_.ink,
+                         withAlpha(c_.paper, figure.chosen ? 0.95 : 0.8));
         }
     }
 
