@@ -63,8 +63,12 @@ void speak(const QLocale& locale)
     QLocale::setDefault(locale);
     std::setlocale(LC_NUMERIC, "C"); // Qt's application took the system's: files keep their point
     forget();
-    if (!isTranslated(locale) || !QCoreApplication::instance())
+    if (!QCoreApplication::instance())
         return;
+    if (!isTranslated(locale)) {
+        add(QStringLiteral(":/language/underbough_en")); // singular and plural
+        return;
+    }
     const QString ending = QLatin1Char('_') + QLocale::languageToCode(locale.language());
     add(QLibraryInfo::path(QLibraryInfo::TranslationsPath) + QStringLiteral("/qtbase") + ending);
     for (const char* catalogue : kCatalogues)

@@ -1,4 +1,4 @@
-"""Holds the German translation against the sentences that the source has today.
+"""Holds the German translation, and the English plurals, against the sentences of today's source.
 
     translation_check.py PROJECT
 
@@ -17,7 +17,7 @@ import tempfile
 import xml.etree.ElementTree as ElementTree
 
 SKIPPED = 77
-GERMAN_FORMS = 2  # one, and all others
+FORMS = 2  # one, and all others
 
 
 def sentences(file):
@@ -42,7 +42,7 @@ def faults_of(english, message):
              if numerus else [translation.text or ""])
     if translation.get("type"):
         yield "is " + translation.get("type")
-    if numerus and len(forms) != GERMAN_FORMS:
+    if numerus and len(forms) != FORMS:
         yield f"has {len(forms)} forms for numbers"
     for number, form in enumerate(forms):
         if not form.strip(" ") and english.strip(" "):
@@ -85,7 +85,9 @@ def plant_names(project):
 def main():
     project = pathlib.Path(sys.argv[1])
     faults = []
-    for file, wanted in (("underbough_de.ts", set(gathered(project))),
+    today = gathered(project)
+    counted = {key for key, message in today.items() if message.get("numerus") == "yes"}
+    for file, wanted in (("underbough_de.ts", set(today)), ("underbough_en.ts", counted),
                          ("plants_de.ts", plant_names(project))):
         there = sentences(project / "app" / "language" / file)
         faults += [f"{file}: missing: {key}" for key in sorted(wanted - set(there))]
