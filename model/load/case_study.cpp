@@ -74,9 +74,9 @@ Redrawn CaseStudy::redraw(const Tree& tree, const Foliation& foliation)
 
     std::vector<LeafyBody> bodies;
     for (std::size_t i = 0; i < tree.limbs.size(); ++i)
-        if (redrawn.own[i] || otherLeaf)
-            appendLeafyBodies(tree.limbs[i], i, bodies);
-    cut({tree, case_.order, foliation, species_, conditions_}, bodies, redrawn.own, otherLeaf);
+        if (redrawn.own[i])
+            bodies.insert(bodies.end(), keys_[i].bodies.begin(), keys_[i].bodies.end());
+    cut({tree, case_.order, foliation, species_, conditions_}, redrawn.own, otherLeaf);
     const bool otherLines = silhouettes_.redraw(tree, case_.order, bodies, redrawn);
     if (otherLines)
         redrawn.beyond.assign(tree.limbs.size(), true);
@@ -146,8 +146,10 @@ std::vector<bool> CaseStudy::learn(const Tree& tree, const LimbOrder& order,
         own[i] = from[i] == kNoLimb || key.aspectRatio != ratio ||
                  key.onDeadWood != onDeadWood[i] || key.joints_m != joints_m ||
                  key.limb != tree.limbs[i];
-        if (own[i])
-            key = {tree.limbs[i], joints_m, ratio, onDeadWood[i]};
+        if (!own[i])
+            continue;
+        key = {tree.limbs[i], joints_m, ratio, onDeadWood[i]};
+        appendLeafyBodies(tree.limbs[i], i, key.bodies);
     }
     return own;
 }
@@ -166,19 +168,17 @@ std::vector<bool> CaseStudy::beyond(const LimbOrder& order, const Redrawn& redra
     return beyond;
 }
 
-void CaseStudy::cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies,
-                    const std::vector<bool>& own, bool all)
+void CaseStudy::cut(const Cutting& cutting, const std::vector<bool>& own, bool all)
 {
     for (std::size_t i = 0; i < own.size(); ++i) {
         if (!own[i] && !all)
             continue;
-        const auto of = std::ranges::equal_range(bodies, i, {}, &LeafyBody::limb);
-        const std::span its(of.begin(), of.end());
+        const auto& key = keys_[i];
         if (!own[i] && conditions_.glaze_m == 0.0) {
-            hangLeafOn(cutting, its, case_.limbs[i]);
+            hangLeafOn(cutting, key.bodies, case_.limbs[i]);
             continue;
         }
-        case_.limbs[i] = cutLimb(cutting, i, its, keys_[i].aspectRatio, keys_[i].onDeadWood);
+        case_.limbs[i] = cutLimb(cutting, i, key.bodies, key.aspectRatio, key.onDeadWood);
         if (own[i])
             case_.wind.pieces[i] = dragOnPieces(case_.limbs[i].pieces, wind_);
     }

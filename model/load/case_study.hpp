@@ -29,6 +29,7 @@ private:
         std::vector<double> joints_m;
         double aspectRatio{};
         bool onDeadWood{};
+        std::vector<LeafyBody> bodies{}; ///< by the limb; their index may be an older one
     };
     [[nodiscard]] bool hangsOtherwise(const Foliation& foliation) const;
     [[nodiscard]] std::vector<std::size_t> known(const Tree& tree) const;
@@ -36,8 +37,7 @@ private:
     [[nodiscard]] std::vector<bool> learn(const Tree& tree, const LimbOrder& order,
                                           const std::vector<std::size_t>& from);
     [[nodiscard]] std::vector<bool> beyond(const LimbOrder& order, const Redrawn& redrawn) const;
-    void cut(const Cutting& cutting, const std::vector<LeafyBody>& bodies,
-             const std::vector<bool>& own, bool all);
+    void cut(const Cutting& cutting, const std::vector<bool>& own, bool all);
     void prop(const Tree& tree, std::vector<bool>& beyond);
     void sumUp(const std::vector<bool>& limbs, const std::vector<bool>& wholly);
 

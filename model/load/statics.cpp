@@ -4,6 +4,7 @@
 #include "model/geometry/angle.hpp"
 #include "model/load/wide.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace model::load {
@@ -29,7 +30,7 @@ struct BothWays {
 /// What the still weight and the wind do to each other comes in by the product of their moments
 /// alone, with either sign: both ways are little more work than one.
 UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
-                              const PerBearing& share, BothWays& all)
+                              const PerBearing& share, double windScale, BothWays& all)
 {
     const auto& towards = directions();
     const Vec3 p = piece.from_m;
@@ -48,7 +49,7 @@ UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const Dr
         return along + std::sqrt(along * along + shear * shear);
     };
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
-        const double k = share[i];
+        const double k = windScale * share[i];
         const double dx = towards.east[i];
         const double dy = towards.north[i];
         const double x = k * (drag.east_Nm[i] - p.x * drag.force_N[i]);
@@ -62,6 +63,46 @@ UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const Dr
         const double push = k * drag.force_N[i] * (dx * t.x + dy * t.y);
         all.stress_Pa[i] = stress(stillSquare + square + both, stillTwist + twist, pull + push);
         all.opposite_Pa[i] = stress(stillSquare + square - both, stillTwist - twist, pull - push);
+    }
+}
+
+/// The most over all directions.
+struct Most {
+    double square_N2m2{}; ///< of the wind's moment, squared, and what it and the weight's make more
+    double force_N{};     ///< of the wind's force
+};
+
+UNDERBOUGH_INLINE double larger(double a, double b)
+{
+    return a > b ? a : b;
+}
+
+UNDERBOUGH_WIDE void mostOfWind(Vec3 p, Vec3 still, const DragSums& drag, const PerBearing& share,
+                                double windScale, Most& most)
+{
+    const auto& towards = directions();
+    PerBearing square;
+    PerBearing force;
+    for (std::size_t i = 0; i < kHalfTurn; ++i) {
+        const double k = windScale * share[i];
+        const double dx = towards.east[i];
+        const double dy = towards.north[i];
+        const double x = k * (drag.east_Nm[i] - p.x * drag.force_N[i]);
+        const double y = k * (drag.north_Nm[i] - p.y * drag.force_N[i]);
+        const double z = k * (drag.up_Nm[i] - p.z * drag.force_N[i]);
+        const double mz = x * dy - y * dx;
+        const double both = 2.0 * z * (still.y * dx - still.x * dy); // weight doesn't twist upright
+        square[i] = z * z + mz * mz + std::abs(both);
+        force[i] = k * drag.force_N[i];
+    }
+    constexpr std::size_t kHalf = kHalfTurn / 2; // halves against each other: several at a time
+    for (std::size_t i = 0; i < kHalf; ++i) {
+        square[i] = larger(square[i], square[i + kHalf]);
+        force[i] = larger(force[i], force[i + kHalf]);
+    }
+    for (std::size_t i = 0; i < kHalf; ++i) {
+        most.square_N2m2 = larger(most.square_N2m2, square[i]);
+        most.force_N = larger(most.force_N, force[i]);
     }
 }
 
@@ -89,7 +130,7 @@ void add(Weights& whole, const Weights& part)
     add(whole.props, part.props);
 }
 
-void add(DragSums& whole, const DragSums& part)
+UNDERBOUGH_WIDE void add(DragSums& whole, const DragSums& part)
 {
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
         whole.force_N[i] += part.force_N[i];
@@ -99,7 +140,7 @@ void add(DragSums& whole, const DragSums& part)
     }
 }
 
-void add(DragSums& whole, const PieceDrag& part)
+UNDERBOUGH_WIDE void add(DragSums& whole, const PieceDrag& part)
 {
     for (std::size_t i = 0; i < kHalfTurn; ++i) {
         whole.force_N[i] += part.force_N[i];
@@ -117,31 +158,49 @@ void add(Drag& whole, const Drag& part)
     whole.up_Nm += part.up_Nm;
 }
 
-Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m)
+namespace {
+
+Weight hung(double mass_kg, Vec3 at)
+{
+    return {mass_kg, mass_kg * at.x, mass_kg * at.y};
+}
+
+/// What is left of a piece from a place along it to its end.
+struct Rest {
+    double share{}; ///< of its length
+    Weight wood{};
+    Vec3 middle_m{}; ///< where what is spread along it hangs
+    Vec3 end_m{};
+};
+
+Rest restOf(const Piece& piece, double wood_kg_m3, double start_m)
 {
     const double left = piece.length_m - start_m;
     const double share = left / piece.length_m;
     const double thick = piece.thick_m + (1.0 - share) * (piece.thin_m - piece.thick_m);
     const Frustum wood = frustum(thick, piece.thin_m, left);
-    const auto hung = [](double mass_kg, Vec3 at) {
-        return Weight{mass_kg, mass_kg * at.x, mass_kg * at.y};
-    };
-    const Vec3 middle = piece.from_m + (start_m + left / 2.0) * piece.direction;
-    return {hung(wood.volume_m3 * wood_kg_m3,
-                 piece.from_m + (start_m + wood.centre_m) * piece.direction),
-            hung(share * piece.leafy_kg, middle), hung(share * piece.fruit_kg, middle),
-            hung(share * (piece.rain_kg + piece.ice_kg), middle),
-            hung(-piece.prop_kg, piece.from_m + piece.length_m * piece.direction)}; // (L18, L30)
+    const auto at = [&](double along) { return piece.from_m + along * piece.direction; };
+    return {share, hung(wood.volume_m3 * wood_kg_m3, at(start_m + wood.centre_m)),
+            at(start_m + left / 2.0), at(piece.length_m)};
+}
+
+} // namespace
+
+Weights weightsOf(const Piece& piece, double wood_kg_m3, double start_m)
+{
+    const Rest rest = restOf(piece, wood_kg_m3, start_m);
+    const auto spread = [&](double mass_kg) { return hung(rest.share * mass_kg, rest.middle_m); };
+    return {rest.wood, spread(piece.leafy_kg), spread(piece.fruit_kg),
+            spread(piece.rain_kg + piece.ice_kg), hung(-piece.prop_kg, rest.end_m)}; // (L18, L30)
 }
 
 Weight weightOf(const Piece& piece, double wood_kg_m3, double start_m)
 {
-    const auto kinds = weightsOf(piece, wood_kg_m3, start_m);
-    Weight all = kinds.wood;
-    add(all, kinds.leafy);
-    add(all, kinds.fruit);
-    add(all, kinds.weather);
-    add(all, kinds.props);
+    const Rest rest = restOf(piece, wood_kg_m3, start_m);
+    Weight all = rest.wood;
+    add(all, hung(rest.share * (piece.leafy_kg + piece.fruit_kg + piece.rain_kg + piece.ice_kg),
+                  rest.middle_m));
+    add(all, hung(-piece.prop_kg, rest.end_m));
     return all;
 }
 
@@ -177,10 +236,10 @@ Vec3 momentAbout(const Drag& drag, Vec3 towards, Vec3 point_m)
 }
 
 Peak worstStress(const Piece& piece, const Weight& weight, const DragSums& drag,
-                 const PerBearing& share)
+                 const PerBearing& share, double windScale)
 {
     BothWays all;
-    stresses(piece, weight, drag, share, all);
+    stresses(piece, weight, drag, share, windScale, all);
     Peak peak;
     for (const bool opposite : {false, true}) {
         const auto& stress = opposite ? all.opposite_Pa : all.stress_Pa;
@@ -189,6 +248,24 @@ Peak worstStress(const Piece& piece, const Weight& weight, const DragSums& drag,
                 peak = {stress[i], i, opposite};
     }
     return peak;
+}
+
+double stressBound_Pa(const Piece& piece, const Weight& weight, const DragSums& drag,
+                      const PerBearing& share, double windScale)
+{
+    const Vec3 still = momentAbout(weight, piece.from_m);
+    Most wind;
+    mostOfWind(piece.from_m, still, drag, share, windScale, wind);
+    const Vec3 t = piece.direction;
+    const double moment = std::sqrt(dot(still, still) + wind.square_N2m2);
+    const double axial = weight.mass_kg * kGravity_m_s2 * std::abs(t.z) +
+                         wind.force_N * std::sqrt(t.x * t.x + t.y * t.y);
+    // Twist counts by less than bending where the section resists it twice as well, as a round one
+    // does: then the whole moment, taken as bending, bounds both together.
+    const double perBending =
+        std::max(1.0 / piece.section.bending_m3, 2.0 / piece.section.torsion_m3);
+    constexpr double kRounding = 1.0 + 1e-12;
+    return kRounding * (axial / piece.section.area_m2 + moment * perBending);
 }
 
 } // namespace model::load

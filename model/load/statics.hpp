@@ -96,8 +96,15 @@ struct Peak {
 };
 
 /// Greatest principal stress at the start of a piece under weight and wind, all directions both
-/// ways (L10, L19). \param share  of the summed drag that is left in each other's lee
+/// ways (L10, L19).
+/// \param share      of the summed drag that is left in each other's lee
+/// \param windScale  how much stronger the drag is than summed
 [[nodiscard]] Peak worstStress(const Piece& piece, const Weight& weight, const DragSums& drag,
-                               const PerBearing& share);
+                               const PerBearing& share, double windScale = 1.0);
+
+/// At least what worstStress() of the same comes to, Pa, and seldom much more (L21): for a fraction
+/// of its work.
+[[nodiscard]] double stressBound_Pa(const Piece& piece, const Weight& weight, const DragSums& drag,
+                                    const PerBearing& share, double windScale = 1.0);
 
 } // namespace model::load
