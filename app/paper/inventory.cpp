@@ -118,13 +118,19 @@ std::vector<QStringList> visitRecords(const model::Garden& garden)
         {QStringLiteral("date"), QStringLiteral("tree_id"), QStringLiteral("tree"),
          QStringLiteral("visit_id"), QStringLiteral("by"), QStringLiteral("cuts"),
          QStringLiteral("leaf_share"), QStringLiteral("headroom_before_m"),
-         QStringLiteral("headroom_after_m"), QStringLiteral("next_due"), QStringLiteral("note")}};
+         QStringLiteral("headroom_after_m"), QStringLiteral("air_C"), QStringLiteral("humidity"),
+         QStringLiteral("gust_m_s"), QStringLiteral("photos"), QStringLiteral("next_due"),
+         QStringLiteral("note")}};
     for (const auto& tree : garden.trees)
-        for (const auto& visit : tree.visits)
+        for (const auto& visit : tree.visits) {
+            const auto weather = visit.weather.value_or(model::VisitWeather{});
             records.push_back({day(visit.date), text(tree.id), text(tree.name), text(visit.id),
                                text(visit.by), cutsMade(visit), figure(visit.leafShare),
                                headroomMeasured(visit, true), headroomMeasured(visit, false),
+                               figure(weather.air_C), figure(weather.humidity),
+                               figure(weather.gust_m_s), QString::number(visit.photos.size()),
                                visit.nextDue ? day(*visit.nextDue) : QString(), text(visit.note)});
+        }
     std::stable_sort(records.begin() + 1, records.end(),
                      [](const auto& a, const auto& b) { return a.front() < b.front(); });
     return records;

@@ -16,6 +16,7 @@
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include <algorithm>
 #include <memory>
 
 namespace app {
@@ -31,6 +32,7 @@ class DiaryViewModel final : public QObject {
     Q_PROPERTY(app::Tone::Value dueTone READ dueTone NOTIFY changed FINAL)
     Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged FINAL)
     Q_PROPERTY(app::VisitModel* visits READ visits CONSTANT FINAL)
+    Q_PROPERTY(bool hasPictures READ hasPictures NOTIFY changed FINAL)
     Q_PROPERTY(QString treeTitle READ treeTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString nextDue READ nextDue NOTIFY changed FINAL)
     Q_PROPERTY(double taken READ taken NOTIFY changed FINAL)
@@ -54,6 +56,10 @@ public:
     [[nodiscard]] Tone::Value dueTone() const;
     [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
     [[nodiscard]] VisitModel* visits() { return &visits_; }
+    [[nodiscard]] bool hasPictures() const
+    {
+        return std::ranges::any_of(visits_.lines(), &VisitLine::hasPictures);
+    }
     [[nodiscard]] QString treeTitle() const;
     [[nodiscard]] QString nextDue() const;       ///< of the chosen tree, in a sentence
     [[nodiscard]] double taken() const;          ///< in the season of the day, 0 .. 1

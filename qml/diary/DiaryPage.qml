@@ -93,7 +93,7 @@ RowLayout {
         }
         Note {
             Layout.leftMargin: 4
-            visible: visitList.count > 0
+            visible: root.diary.hasPictures
             text: qsTr("Pictures show the sketch with what each later visit took put back; what was redrawn since shows as it is drawn today.")
         }
     }
