@@ -2,8 +2,6 @@
 
 #include "app/view/limb_title.hpp"
 
-#include <algorithm>
-
 namespace app {
 
 QString HandleModel::label(const model::Limb& limb, std::size_t station, const Units& units)
@@ -20,7 +18,7 @@ QString HandleModel::label(const model::Limb& limb, std::size_t station, const U
 void HandleModel::show(const model::Tree* tree, const SideFrame& frame,
                        const std::string& chosenLimb, const Units& units)
 {
-    std::vector<Handle> next;
+    std::vector<SideHandle> next;
     if (tree)
         for (const auto& limb : tree->limbs)
             for (std::size_t s = limb.parent ? 0 : 1; s < limb.stations.size(); ++s)
@@ -28,51 +26,34 @@ void HandleModel::show(const model::Tree* tree, const SideFrame& frame,
                                 frame.toCanvas(limb.stations[s].position_m),
                                 s + 1 == limb.stations.size(), limb.id == chosenLimb,
                                 label(limb, s, units)});
-    const bool sameRows = std::ranges::equal(next, handles_, [](const auto& a, const auto& b) {
-        return a.limb == b.limb && a.station == b.station;
-    });
-    if (!sameRows) {
-        beginResetModel();
-        handles_ = std::move(next);
-        endResetModel();
-        return;
-    }
-    handles_.swap(next);
-    for (std::size_t row = 0; row < handles_.size(); ++row)
-        if (handles_[row] != next[row])
-            emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row)));
-}
-
-int HandleModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(handles_.size());
+    showRows(std::move(next));
 }
 
 QVariant HandleModel::data(const QModelIndex& index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    const auto* handle = rowAt(index);
+    if (!handle)
         return {};
-    const auto& handle = handles_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case X:
-        return handle.at.x();
+        return handle->at.x();
     case Y:
-        return handle.at.y();
+        return handle->at.y();
     case LimbId:
-        return handle.limb;
+        return handle->limb;
     case Station:
-        return handle.station;
+        return handle->station;
     case IsEnd:
-        return handle.isEnd;
+        return handle->isEnd;
     case IsUnion:
-        return handle.station == 0;
+        return handle->station == 0;
     case IsChosen:
-        return handle.isChosen;
+        return handle->isChosen;
     case IsShown:
-        return handle.isEnd || handle.isChosen;
+        return handle->isEnd || handle->isChosen;
     case Label:
     case Qt::DisplayRole:
-        return handle.label;
+        return handle->label;
     default:
         return {};
     }

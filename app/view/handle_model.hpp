@@ -2,18 +2,32 @@
 
 #include "app/drawing/side_frame.hpp"
 #include "app/format/units.hpp"
+#include "app/view/steady_rows.hpp"
 #include "model/garden/tree.hpp"
 
-#include <QAbstractListModel>
 #include <QPointF>
 #include <QtQml/qqmlregistration.h>
 
 namespace app {
 
+/// A handle on the side view: a station of a limb.
+struct SideHandle {
+    QString limb; ///< id
+    int station{};
+    QPointF at;
+    bool isEnd{};
+    bool isChosen{};
+    QString label;
+    [[nodiscard]] bool sameThing(const SideHandle& other) const
+    {
+        return limb == other.limb && station == other.station;
+    }
+    friend bool operator==(const SideHandle&, const SideHandle&) = default;
+};
+
 /// The handles on the side view: one for each station of each limb. Only limb ends and the
-/// stations of the chosen limb are shown. Rows change only when limbs come or go, so that a handle
-/// keeps the keyboard's focus while its limb is moved.
-class HandleModel : public QAbstractListModel {
+/// stations of the chosen limb are shown.
+class HandleModel : public SteadyRows<SideHandle> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to a view-model")
@@ -31,30 +45,18 @@ public:
         Label
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using SteadyRows::SteadyRows;
 
     /// \param tree  null: no handles
     void show(const model::Tree* tree, const SideFrame& frame, const std::string& chosenLimb,
               const Units& units);
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
 private:
-    struct Handle {
-        QString limb;
-        int station{};
-        QPointF at;
-        bool isEnd{};
-        bool isChosen{};
-        QString label;
-        friend bool operator==(const Handle&, const Handle&) = default;
-    };
     [[nodiscard]] static QString label(const model::Limb& limb, std::size_t station,
                                        const Units& units);
-
-    std::vector<Handle> handles_;
 };
 
 } // namespace app

@@ -1,17 +1,28 @@
 #pragma once
 
-#include <QAbstractListModel>
+#include "app/view/steady_rows.hpp"
+
 #include <QPointF>
 #include <QtQml/qqmlregistration.h>
 
-#include <vector>
-
 namespace app {
 
+/// A handle on the plan.
+struct PlanHandle {
+    QString thing; ///< id
+    int corner{};  ///< -1: the whole thing
+    QPointF at;
+    QString label;
+    [[nodiscard]] bool sameThing(const PlanHandle& other) const
+    {
+        return thing == other.thing && corner == other.corner;
+    }
+    friend bool operator==(const PlanHandle&, const PlanHandle&) = default;
+};
+
 /// The handles on the plan: one for each corner of the chosen thing and one that moves it whole, or
-/// one for each tree. Rows change only when handles come or go, so that a handle keeps the
-/// keyboard's focus while it is moved.
-class PlanHandleModel : public QAbstractListModel {
+/// one for each tree.
+class PlanHandleModel : public SteadyRows<PlanHandle> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to a view-model")
@@ -19,24 +30,13 @@ class PlanHandleModel : public QAbstractListModel {
 public:
     enum Role { X = Qt::UserRole + 1, Y, ThingId, Corner, IsWhole, Label };
 
-    struct Handle {
-        QString thing; ///< id
-        int corner{};  ///< -1: the whole thing
-        QPointF at;
-        QString label;
-        friend bool operator==(const Handle&, const Handle&) = default;
-    };
+    using Handle = PlanHandle;
+    using SteadyRows::SteadyRows;
 
-    using QAbstractListModel::QAbstractListModel;
+    void show(std::vector<Handle> handles) { showRows(std::move(handles)); }
 
-    void show(std::vector<Handle> handles);
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
-private:
-    std::vector<Handle> handles_;
 };
 
 } // namespace app

@@ -27,6 +27,22 @@ struct BothWays {
     PerBearing opposite_Pa{};
 };
 
+/// Moment about a point of wind that blows along a direction: (-level north, level east, upright).
+struct WindMoment {
+    double level_Nm{};
+    double upright_Nm{};
+};
+
+/// \param share  of the summed drag that counts
+UNDERBOUGH_INLINE WindMoment windMoment(const DragSums& drag, const Directions& towards,
+                                        std::size_t i, double share, Vec3 p)
+{
+    const double x = share * (drag.east_Nm[i] - p.x * drag.force_N[i]);
+    const double y = share * (drag.north_Nm[i] - p.y * drag.force_N[i]);
+    const double z = share * (drag.up_Nm[i] - p.z * drag.force_N[i]);
+    return {z, x * towards.north[i] - y * towards.east[i]};
+}
+
 /// What the still weight and the wind do to each other comes in by the product of their moments
 /// alone, with either sign: both ways are little more work than one.
 UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const DragSums& drag,
@@ -52,10 +68,7 @@ UNDERBOUGH_WIDE void stresses(const Piece& piece, const Weight& weight, const Dr
         const double k = windScale * share[i];
         const double dx = towards.east[i];
         const double dy = towards.north[i];
-        const double x = k * (drag.east_Nm[i] - p.x * drag.force_N[i]);
-        const double y = k * (drag.north_Nm[i] - p.y * drag.force_N[i]);
-        const double z = k * (drag.up_Nm[i] - p.z * drag.force_N[i]);
-        const double mz = x * dy - y * dx; // of the wind: (-z dy, z dx, mz)
+        const auto [z, mz] = windMoment(drag, towards, i, k, p);
         const double twist = z * (t.y * dx - t.x * dy) + mz * t.z;
         const double square = z * z + mz * mz - twist * twist; // dx, dy: unit
         const double both =
@@ -87,10 +100,7 @@ UNDERBOUGH_WIDE void mostOfWind(Vec3 p, Vec3 still, const DragSums& drag, const 
         const double k = windScale * share[i];
         const double dx = towards.east[i];
         const double dy = towards.north[i];
-        const double x = k * (drag.east_Nm[i] - p.x * drag.force_N[i]);
-        const double y = k * (drag.north_Nm[i] - p.y * drag.force_N[i]);
-        const double z = k * (drag.up_Nm[i] - p.z * drag.force_N[i]);
-        const double mz = x * dy - y * dx;
+        const auto [z, mz] = windMoment(drag, towards, i, k, p);
         const double both = 2.0 * z * (still.y * dx - still.x * dy); // weight doesn't twist upright
         square[i] = z * z + mz * mz + std::abs(both);
         force[i] = k * drag.force_N[i];
