@@ -50,61 +50,41 @@ Choice Guideline::leastWithoutAny(const Targets& targets) const
     return leastWithin({kUnlimited, kUnlimited, false, [](const Tree&) { return true; }}, targets);
 }
 
-/// Searches with what is known of the goals; each time that a set of cuts falls short in a way that
-/// can be learnt from, it starts again with that.
 Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) const
 {
-    if (targets.lacksLight())
-        targets.learn({});
-    Choice choice;
-    Choice sum;
-    std::atomic<bool> again{true};
-    for (bool isFirst = true; again; isFirst = false) {
-        again = false;
-        auto decisions = options(tree_, foliation_, targets.wanted(), {limits.limbShare});
-        decisions.leafMost = limits.leaf;
-        decisions.woundMost_m2 = limits.wound_m2;
-        decisions.nodesMost = effort_.nodes - sum.nodes;
-        decisions.askedMost = effort_.asked - sum.asked;
-        decisions.start = choice;
-        if (isFirst)
-            decisions.start = likely(decisions, limits, targets);
-        decisions.again = &again;
-        decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
-            const Tree after = afterCuts(tree_, cuts);
-            if (!limits.crown(after))
-                return false;
-            const bool met = targets.met(after);
-            again = !met && targets.learn(cuts);
-            return met;
-        };
-        choice = leastLeaf(decisions, cancel_);
-        sum.nodes += choice.nodes + (isFirst ? decisions.start.nodes : 0);
-        sum.asked += choice.asked + (isFirst ? decisions.start.asked : 0);
-        sum.bound = std::max(sum.bound, choice.bound);
-    }
-    choice.nodes = sum.nodes;
-    choice.bound = sum.bound;
-    return choice;
+    auto decisions = options(tree_, foliation_, targets.wanted(), {limits.limbShare});
+    decisions.leafMost = limits.leaf;
+    decisions.woundMost_m2 = limits.wound_m2;
+    decisions.nodesMost = effort_.nodes;
+    decisions.askedMost = effort_.asked;
+    decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
+        const Tree after = afterCuts(tree_, cuts);
+        return limits.crown(after) && targets.met(after);
+    };
+    if (decisions.goals == 0)
+        return leastLeaf(decisions, cancel_);
+    const LimbStates states(tree_, foliation_, decisions);
+    decisions.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
+        targets.lookCloser(states, allowed, leafMost, reach);
+    };
+    decisions.start = likely(decisions);
+    return leastLeaf(decisions, cancel_);
 }
 
 /// Goals are reached by a little less than what cuts could do at most. A search that believes so
 /// comes upon good sets soon, and the search that trusts only the bound starts from the best of
 /// them.
-Choice Guideline::likely(Decisions decisions, const Limits& limits, const Targets& targets) const
+Choice Guideline::likely(Decisions decisions) const
 {
     constexpr double kLikely = 0.85; // of what a cut could do at most
-    if (decisions.goals == 0)
-        return {};
-    for (auto& options : decisions.options)
-        for (auto& option : options)
-            for (double& help : option.helps)
-                help *= kLikely;
     decisions.nodesMost /= 8;
     decisions.askedMost /= 8;
-    decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
-        const Tree after = afterCuts(tree_, cuts);
-        return limits.crown(after) && targets.met(after);
+    decisions.lookCloser = [closer = decisions.lookCloser](const Allowed& allowed, double leafMost,
+                                                           Reach& reach) {
+        closer(allowed, leafMost, reach);
+        for (auto& helps : reach.helps)
+            for (double& help : helps)
+                help *= kLikely;
     };
     return leastLeaf(decisions, cancel_);
 }

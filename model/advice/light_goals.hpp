@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/advice/light_reach.hpp"
+#include "model/advice/limb_states.hpp"
 #include "model/advice/options.hpp"
 #include "model/garden/cut.hpp"
 #include "model/light/light_study.hpp"
@@ -34,15 +36,14 @@ public:
     /// The same, each asking only for this share of the way from what is to what is wanted.
     void ease(double share);
 
-    /// Bounds that all have to be reached: one for each planting that lacks sun, and what was
-    /// learnt.
-    [[nodiscard]] std::size_t count() const { return lacking_.size() + active_.size(); }
-    /// Learns from cuts that did not bring enough, so that help() knows what they bring together
-    /// (A6). Nothing new is learnt after some dozens of times.
-    /// \return true if help() now tells that these cuts fall short
-    bool learn(const std::vector<Cut>& cuts) const;
+    /// Plantings that lack sun: the goals that help() speaks of.
+    [[nodiscard]] std::size_t count() const { return lacking_.size(); }
     /// A6.
     [[nodiscard]] std::vector<double> help(const Taken& taken) const;
+    /// The same for sets of cuts that take only allowed options and no more leaf than this, seen
+    /// more closely (A6): puts its goals into the reach from the `first` on.
+    void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
+                    std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
 
@@ -53,39 +54,14 @@ public:
     [[nodiscard]] const std::vector<double>& without_h() const { return without_h_; }
 
 private:
-    /// What one limb gives back on a way from the whole tree to its bare stem: first the part that
-    /// the cuts took, then, later, all the rest.
-    struct Leg {
-        double from_m{};             ///< of the part, along the limb
-        double share{};              ///< of it; 0: the cuts left the limb alone
-        std::vector<double> first_h; ///< by wish
-        std::vector<double> rest_h;
-    };
-    /// A way from the whole tree to its bare stem.
-    struct Way {
-        std::vector<double> credit_h; ///< by wish: what lifting hanging shoots may give besides
-        std::vector<Leg> legs;        ///< by limb
-    };
-    class Walk;
-    struct Active {
-        std::size_t way{};
-        std::size_t wish{};
-    };
-    [[nodiscard]] Way wayPast(const std::vector<Cut>& cuts) const;
-    [[nodiscard]] double gain_h(const Active& active, const Taken& taken) const;
-    [[nodiscard]] double asked_h(const Active& active) const;
-    void activate(std::size_t way) const;
-    [[nodiscard]] std::vector<std::size_t> cheapestFirst() const;
-
     [[nodiscard]] Tree standingAlone(const Taken& taken) const;
     /// Hours that the whole part takes from each planting when it stands alone; kept once known.
     [[nodiscard]] const std::vector<double>& takenAlone_h(std::size_t limb, double from_m) const;
 
+    [[nodiscard]] const std::vector<LightReach>& reaches(const LimbForms& forms) const;
+
     const Tree& tree_;
-    const Foliation& foliation_;
     Tree bareTrunk_;
-    mutable std::vector<Way> ways_;
-    mutable std::vector<Active> active_;
     std::vector<light::LightStudy> studies_;
     std::vector<double> wanted_h_;
     std::vector<double> most_h_; ///< eased
@@ -94,6 +70,8 @@ private:
     std::vector<double> bare_h_; ///< with the stem's wood alone
     std::vector<std::size_t> lacking_;
     mutable std::map<std::pair<std::size_t, double>, std::vector<double>> alone_h_;
+    mutable LimbForms forms_;                 ///< that reaches_ are of
+    mutable std::vector<LightReach> reaches_; ///< by wish
 };
 
 } // namespace model::advice

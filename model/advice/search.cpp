@@ -1,192 +1,280 @@
 #include "model/advice/search.hpp"
 
-#include "model/advice/search_bound.hpp"
+#include "model/advice/node_bound.hpp"
 
 #include <algorithm>
-#include <limits>
-#include <numeric>
+#include <cmath>
+#include <queue>
+#include <set>
 
 namespace model::advice {
 namespace {
 
-constexpr double kNever = std::numeric_limits<double>::infinity();
-constexpr double kSame = 1e-12; // shares closer than this are the same amount of leaf
-constexpr double kSlack = 1e-9; // rounding in sums of help
+constexpr double kSame = 1e-12;     // shares closer than this are the same amount of leaf
+constexpr double kTies = 2e-6;      // more than what tells equals apart can come to
+constexpr double kTieSlack = 1e-11; // a hair of it
+constexpr double kInBlend = 1e-7;
 
-/// One set of prices and what it says of every limb.
-struct Bound {
-    Prices prices;
-    double paid{}; ///< atStake
-    std::vector<double> least;
+/// Choices that are still to be looked at: all that take only allowed options.
+struct Node {
+    Allowed allowed;
+    double bound{};
+    long number{}; ///< as they were made: the elder of equals goes first
 };
-
-Bound boundAt(const Decisions& decisions, Prices prices)
-{
-    Bound bound;
-    bound.paid = atStake(decisions, prices);
-    bound.least = leastPriced(decisions, prices);
-    bound.prices = std::move(prices);
-    return bound;
-}
-
-/// Without prices, with the best for each goal alone, and with the best for all together: a node is
-/// as bad as the worst of them says.
-std::vector<Bound> bounds(const Decisions& decisions)
-{
-    constexpr std::size_t kAloneMost = 6; // more of them cost more than they spare
-    std::vector<Bound> all{boundAt(decisions, noPrices(decisions))};
-    for (std::size_t goal = 0; goal < decisions.goals && decisions.goals <= kAloneMost; ++goal) {
-        std::vector<bool> alone(decisions.goals);
-        alone[goal] = true;
-        if (decisions.goals > 1)
-            all.push_back(boundAt(decisions, bestPrices(decisions, alone)));
+struct LaterOf {
+    bool operator()(const Node& a, const Node& b) const
+    {
+        return a.bound != b.bound ? a.bound > b.bound : a.number > b.number;
     }
-    all.push_back(
-        boundAt(decisions, bestPrices(decisions, std::vector<bool>(decisions.goals, true))));
-    return all;
-}
+};
 
 class Search {
 public:
     Search(const Decisions& decisions, const std::atomic<bool>* cancel)
-        : decisions_(decisions), cancel_(cancel), bounds_(bounds(decisions)), hope_(decisions.goals)
+        : decisions_(decisions), cancel_(cancel), bounder_(decisions), tree_(bounder_.tree()),
+          known_(bounder_.reach()), best_(decisions.start), mostCost_(cutoffOfAll())
     {
-        for (std::size_t goal = 0; goal < decisions.goals; ++goal) {
-            mostHelp_.push_back(mostHelp(decisions, goal));
-            hope_[goal] = mostHelp_.back()[decisions.root];
-        }
-        for (const auto& bound : bounds_)
-            now_.push_back(bound.paid + bound.least[decisions.root]);
-        best_ = decisions.start;
-        rootBound_ = *std::ranges::max_element(now_);
-        for (const auto& options : decisions.options)
-            cheapestFirst_.push_back(byPromise(options));
+        if (best_.found)
+            bestCost_ = best_.leaf + hairs();
     }
 
     Choice run()
     {
-        open_.push_back(decisions_.root);
-        descend(0.0, 0.0);
+        Node node{Allowed(tree_.options(), 1), 0.0, 0};
+        bool goesOn = true;
+        for (bool dives = false; goesOn && !mustStop(node.bound);) {
+            if (work(node, dives)) {
+                dives = true;
+                continue;
+            }
+            dives = false;
+            goesOn = !waiting_.empty() && waiting_.top().bound < cutoff();
+            if (goesOn) {
+                node = waiting_.top();
+                waiting_.pop();
+            }
+        }
         best_.proven = !stopped_;
-        best_.bound = best_.proven && best_.found ? best_.leaf : std::max(0.0, rootBound_);
+        const double open = stopped_ ? lowest(node.bound) : cutoff();
+        best_.bound = best_.proven && best_.found ? best_.leaf : std::max(0.0, open - kTies);
+        if (best_.found)
+            best_.bound = std::min(best_.bound, best_.leaf);
         best_.nodes = nodes_;
         best_.asked = asked_;
-        return best_;
+        return std::move(best_);
     }
 
 private:
-    /// What an option with all that it leaves open costs at least, by one bound.
-    double promise(const Option& option, const Bound& bound) const
+    /// What all sets of cuts that are within the allowance stay below.
+    double cutoffOfAll() const
     {
-        return std::accumulate(
-            option.decide.begin(), option.decide.end(), priced(option, bound.prices),
-            [&](double sum, std::size_t limb) { return sum + bound.least[limb]; });
+        PerOption gain(tree_.options());
+        for (std::size_t o = 0; o < gain.size(); ++o)
+            gain[o] = -tree_.option(o).leaf;
+        std::vector<double> least;
+        tree_.leastSums(gain, Allowed(gain.size(), 1), least);
+        return std::min(decisions_.leafMost, -least[decisions_.root]) + kTies;
     }
 
-    std::vector<const Option*> byPromise(const std::vector<Option>& options) const
+    double hairs() const { return bounder_.hairs(best_.cuts.size(), best_.wound_m2); }
+
+    double cutoff() const { return best_.found ? bestCost_ - kTieSlack : mostCost_; }
+
+    double lowest(double bound) const
     {
-        const Bound& dearest = bounds_.back();
-        std::vector<const Option*> sorted;
-        for (const auto& option : options)
-            if (promise(option, bounds_.front()) < kNever)
-                sorted.push_back(&option);
-        std::ranges::stable_sort(sorted, {}, [&](const Option* o) { return promise(*o, dearest); });
-        return sorted;
+        return waiting_.empty() ? bound : std::min(bound, waiting_.top().bound);
     }
 
-    bool worse(double leaf, double wound_m2) const
+    bool mustStop(double bound)
     {
-        if (!best_.found || leaf < best_.leaf - kSame)
-            return false;
-        if (leaf > best_.leaf + kSame)
-            return true;
-        if (cuts_.size() != best_.cuts.size())
-            return cuts_.size() > best_.cuts.size();
-        return wound_m2 >= best_.wound_m2;
-    }
-
-    bool hopeless() const
-    {
-        return std::ranges::any_of(hope_, [](double most) { return most < 1.0 - kSlack; });
-    }
-
-    bool mustStop()
-    {
-        stopped_ = stopped_ || (decisions_.again && decisions_.again->load()) ||
-                   (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
+        constexpr long kTellEvery = 32;
+        if (decisions_.progress && nodes_ % kTellEvery == 0)
+            decisions_.progress(best_.found ? best_.leaf : ChoiceTree::kNever,
+                                std::max(0.0, lowest(bound) - kTies));
+        stopped_ = (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
                    nodes_ >= decisions_.nodesMost || asked_ >= decisions_.askedMost;
         return stopped_;
     }
 
-    void descend(double leaf, double wound_m2)
+    /// Looks at a node; leaves its better half in its place and puts the other aside.
+    /// \return false: nothing in it can be better than what is known
+    bool work(Node& node, bool reachHolds)
     {
-        if (mustStop())
-            return;
         ++nodes_;
-        // No completion costs less than the dearest of the bounds says.
-        const double least = std::max(leaf, *std::ranges::max_element(now_));
-        if (least > decisions_.leafMost + kSame || wound_m2 > decisions_.woundMost_m2 ||
-            worse(least, wound_m2) || hopeless())
-            return;
-        if (open_.empty())
-            return complete(leaf, wound_m2);
-        const auto limb = open_.back();
-        open_.pop_back();
-        for (const auto* option : cheapestFirst_[limb])
-            take(*option, limb, leaf, wound_m2);
-        open_.push_back(limb);
+        if (!reachHolds)
+            lookCloser(node);
+        auto found = bounder_.bound(node.allowed, cutoff());
+        if (found.bound >= cutoff())
+            return false;
+        if (decisions_.lookCloser && reachHolds) {
+            lookCloser(node);
+            found = bounder_.bound(node.allowed, cutoff());
+        }
+        node.bound = std::max(node.bound, found.bound);
+        consider(found.cheapest);
+        return node.bound < cutoff() && halve(node, found);
     }
 
-    void complete(double leaf, double wound_m2)
+    void lookCloser(const Node& node)
     {
+        if (!decisions_.lookCloser)
+            return;
+        Reach reach = known_;
+        decisions_.lookCloser(node.allowed, cutoff(), reach);
+        bounder_.set(reach);
+    }
+
+    void consider(const Picks& picks)
+    {
+        const double cost = bounder_.cost(picks);
+        if (cost >= cutoff() || bounder_.leaf(picks) > decisions_.leafMost + kSame ||
+            !bounder_.fits(picks) || refused_.contains(picks))
+            return;
         ++asked_;
-        if (decisions_.crownAccepts && !decisions_.crownAccepts(cuts_))
+        auto cuts = bounder_.cuts(picks);
+        if (decisions_.crownAccepts && !decisions_.crownAccepts(cuts)) {
+            refused_.insert(picks);
             return;
+        }
         best_.found = true;
-        best_.cuts = cuts_;
-        best_.leaf = leaf;
-        best_.wound_m2 = wound_m2;
+        best_.cuts = std::move(cuts);
+        best_.leaf = bounder_.leaf(picks);
+        best_.wound_m2 = bounder_.wound_m2(picks);
+        bestCost_ = cost;
     }
 
-    void take(const Option& option, std::size_t limb, double leaf, double wound_m2)
+    /// Splits a node by what one limb may do. \return false: there is but one choice in it
+    bool halve(Node& node, const NodeBound& found)
     {
-        const auto openBefore = open_.size();
-        const auto cutsBefore = cuts_.size();
-        const auto nowBefore = now_;
-        const auto hopeBefore = hope_;
-        for (std::size_t i = 0; i < bounds_.size(); ++i)
-            now_[i] += promise(option, bounds_[i]) - bounds_[i].least[limb];
-        for (std::size_t goal = 0; goal < hope_.size(); ++goal)
-            hope_[goal] += hopeOf(option, goal) - mostHelp_[goal][limb];
-        open_.insert(open_.end(), option.decide.begin(), option.decide.end());
-        cuts_.insert(cuts_.end(), option.cuts.begin(), option.cuts.end());
-        descend(leaf + option.leaf, wound_m2 + option.wound_m2);
-        cuts_.resize(cutsBefore);
-        open_.resize(openBefore);
-        now_ = nowBefore;
-        hope_ = hopeBefore;
+        const auto limb = limbToSplit(node, found);
+        if (limb == tree_.limbs())
+            return false;
+        Allowed keep = node.allowed;
+        Allowed rest = node.allowed;
+        double heavy = 0.0;
+        double all = 0.0;
+        const auto half = lowHalf(node, found, limb);
+        for (std::size_t o = tree_.first(limb); o < tree_.first(limb + 1); ++o) {
+            if (node.allowed[o] == 0)
+                continue;
+            const bool inHalf = half[o - tree_.first(limb)];
+            (inHalf ? rest : keep)[o] = 0;
+            heavy += inHalf ? found.weight[o] : 0.0;
+            all += found.weight[o];
+        }
+        if (2.0 * heavy < all)
+            std::swap(keep, rest);
+        node.allowed = std::move(keep);
+        waiting_.push({std::move(rest), node.bound, ++made_});
+        return true;
     }
 
-    double hopeOf(const Option& option, std::size_t goal) const
+    std::vector<std::size_t> open(const Node& node, std::size_t limb) const
     {
-        return std::accumulate(
-            option.decide.begin(), option.decide.end(),
-            goal < option.helps.size() ? option.helps[goal] : 0.0,
-            [&](double sum, std::size_t open) { return sum + mostHelp_[goal][open]; });
+        std::vector<std::size_t> all;
+        for (std::size_t o = tree_.first(limb); o < tree_.first(limb + 1); ++o)
+            if (node.allowed[o] != 0)
+                all.push_back(o);
+        return all;
+    }
+
+    /// The limb that the blend is least sure about; if it is sure of all of them, the one that
+    /// matters most.
+    std::size_t limbToSplit(const Node& node, const NodeBound& found) const
+    {
+        std::size_t best = tree_.limbs();
+        double most = 0.0;
+        for (std::size_t limb = 0; limb < tree_.limbs(); ++limb) {
+            double sum = 0.0;
+            double squares = 0.0;
+            double low = ChoiceTree::kNever;
+            double high = 0.0;
+            for (const auto o : open(node, limb)) {
+                const double w = found.weight[o];
+                sum += w;
+                squares += w * w;
+                if (w > kInBlend) {
+                    low = std::min(low, tree_.option(o).leaf);
+                    high = std::max(high, tree_.option(o).leaf);
+                }
+            }
+            if (sum <= kInBlend)
+                continue;
+            const double unsure = (sum * sum - squares) * (1e-3 + high - low);
+            if (sum * sum - squares > kInBlend && unsure > most) {
+                most = unsure;
+                best = limb;
+            }
+        }
+        return best < tree_.limbs() ? best : limbThatMatters(node, found.cheapest);
+    }
+
+    std::size_t limbThatMatters(const Node& node, const Picks& picks) const
+    {
+        std::size_t best = tree_.limbs();
+        double most = -1.0;
+        for (const auto pick : picks) {
+            const auto limb = tree_.limbOf(pick);
+            const auto options = open(node, limb);
+            if (options.size() < 2)
+                continue;
+            double matters = 0.0;
+            for (const auto o : options) {
+                matters =
+                    std::max(matters, std::abs(tree_.option(o).leaf - tree_.option(pick).leaf));
+                for (const auto& helps : bounder_.reach().helps)
+                    matters = std::max(matters, std::abs(helps[o] - helps[pick]));
+            }
+            if (matters > most) {
+                most = matters;
+                best = limb;
+            }
+        }
+        return best;
+    }
+
+    /// The options of a limb up to the mean of the blend, by leaf; if that splits nothing, the
+    /// heaviest alone.
+    std::vector<bool> lowHalf(const Node& node, const NodeBound& found, std::size_t limb) const
+    {
+        const auto options = open(node, limb);
+        double weight = 0.0;
+        double mean = 0.0;
+        for (const auto o : options) {
+            weight += found.weight[o];
+            mean += found.weight[o] * tree_.option(o).leaf;
+        }
+        mean /= weight;
+        std::vector<bool> half(tree_.first(limb + 1) - tree_.first(limb));
+        bool low = false;
+        bool high = false;
+        for (const auto o : options) {
+            const bool is = tree_.option(o).leaf <= mean;
+            half[o - tree_.first(limb)] = is;
+            if (found.weight[o] > kInBlend)
+                (is ? low : high) = true;
+        }
+        if (low && high)
+            return half;
+        const auto heaviest =
+            std::ranges::max_element(options, {}, [&](std::size_t o) { return found.weight[o]; });
+        half.assign(half.size(), false);
+        half[*heaviest - tree_.first(limb)] = true;
+        return half;
     }
 
     const Decisions& decisions_;
     const std::atomic<bool>* cancel_;
-    std::vector<Bound> bounds_;
-    std::vector<std::vector<double>> mostHelp_; ///< by goal, then limb
-    std::vector<std::vector<const Option*>> cheapestFirst_;
-    std::vector<std::size_t> open_;
-    std::vector<Cut> cuts_;
-    std::vector<double> now_;  ///< by bound: least leaf of any completion of what is decided
-    std::vector<double> hope_; ///< by goal: most help of any completion of what is decided
-    double rootBound_{};
+    Bounder bounder_;
+    const ChoiceTree& tree_;
+    Reach known_; ///< of all sets of cuts
+    std::priority_queue<Node, std::vector<Node>, LaterOf> waiting_;
+    std::set<Picks> refused_;
     Choice best_;
+    double bestCost_{};
+    double mostCost_{};
     long nodes_{};
+    long made_{};
     long asked_{};
     bool stopped_{};
 };
@@ -195,20 +283,23 @@ private:
 
 std::vector<double> relaxedLeaf(const Decisions& decisions)
 {
-    return leastPriced(decisions, noPrices(decisions));
+    const ChoiceTree tree(decisions);
+    PerOption leaf(tree.options());
+    for (std::size_t o = 0; o < leaf.size(); ++o)
+        leaf[o] = tree.option(o).leaf;
+    std::vector<double> least;
+    tree.leastSums(leaf, Allowed(leaf.size(), 1), least);
+    return least;
 }
 
 Choice leastLeaf(const Decisions& decisions, const std::atomic<bool>* cancel)
 {
-    if (relaxedLeaf(decisions)[decisions.root] == kNever)
-        return {.found = false,
-                .cuts = {},
-                .leaf = 0.0,
-                .wound_m2 = 0.0,
-                .proven = true,
-                .bound = 0.0,
-                .nodes = 1,
-                .asked = 0};
+    if (relaxedLeaf(decisions)[decisions.root] == ChoiceTree::kNever) {
+        Choice none;
+        none.proven = true;
+        none.nodes = 1;
+        return none;
+    }
     return Search(decisions, cancel).run();
 }
 

@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <vector>
 
@@ -18,6 +19,17 @@ struct Option {
     /// What it does for each of Decisions::goals goals at the very most, 1 being all that the goal
     /// asks; shorter than that or empty: nothing for the others.
     std::vector<double> helps{};
+};
+
+/// Per option of Decisions, in one row: those of limb 0, then those of limb 1, and so on.
+using PerOption = std::vector<double>;
+/// Likewise: whether it may still be taken where its limb is left to be decided.
+using Allowed = std::vector<std::uint8_t>;
+
+/// How far options help at the very most when only some of them are still possible.
+struct Reach {
+    std::vector<double> asked;    ///< of each goal
+    std::vector<PerOption> helps; ///< for each goal
 };
 
 /// The least-leaf set of cuts.
@@ -43,19 +55,21 @@ struct Decisions {
     /// Rules that look at the whole crown, and goals measured on the cut tree; asked only of
     /// complete sets of cuts.
     std::function<bool(const std::vector<Cut>&)> crownAccepts;
-    /// Set by crownAccepts when it has learnt something that would have spared the question: the
-    /// search stops, not proven, to be asked anew.
-    const std::atomic<bool>* again{};
-    Choice start; ///< the best known so far, if `found`: one that crownAccepts has passed
-    long nodesMost{4'000'000}; ///< the search gives up after so many
-    long askedMost{400};       ///< or after asking crownAccepts so often
+    /// Looks more closely at what the options help, of sets of cuts that take only allowed options
+    /// and no more leaf than this: Option::helps holds for all sets. Null: nothing more is known.
+    std::function<void(const Allowed&, double leafMost, Reach&)> lookCloser;
+    Choice start;           ///< the best known so far, if `found`: one that crownAccepts has passed
+    long nodesMost{20'000}; ///< the search gives up after so many
+    long askedMost{2000};   ///< or after asking crownAccepts so often
+    /// Told now and then how far the search is: leaf of the best set so far (infinite: none), and
+    /// the leaf that no set goes below.
+    std::function<void(double best, double bound)> progress;
 };
 
-/// Exact branch and bound. The bounds are the least leaf of the open limbs when the allowances and
-/// the crown's rules are forgotten and each goal is paid for at a price, which is worked out once,
-/// leaves to root (docs/methods/advice.md, A1: it never exceeds the true least, so no optimum is
-/// cut off). Ties go to fewer cuts, then to less wound.
-/// \param cancel  stop early; the best so far is returned, not proven
+/// Exact branch and bound (docs/methods/advice.md, A1): the bounds never exceed the true least, so
+/// no optimum is cut off. Sets whose leaf differs by less than 1e-8 of the tree's for each cut
+/// count as equal: then the one with fewer cuts is taken, then the one with less wound. \param
+/// cancel  stop early; the best so far is returned, not proven
 [[nodiscard]] Choice leastLeaf(const Decisions& decisions,
                                const std::atomic<bool>* cancel = nullptr);
 

@@ -106,7 +106,7 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
                          : choice.found    ? Outcome::met
                                            : Outcome::notWithinGuideline;
     // For questions that ask much the same some dozens of times over: less depth for each.
-    constexpr Effort kBrief{.nodes = 200'000, .asked = 60};
+    constexpr Effort kBrief{.nodes = 500, .asked = 60};
     const Guideline brief(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance), cancel,
                           kBrief);
     if (!targets.reached()) {

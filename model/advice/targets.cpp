@@ -118,6 +118,13 @@ bool Targets::met(const Tree& cut) const
     return (!relief_ || relief_->met(cut)) && (!light_ || light_->met(cut));
 }
 
+void Targets::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
+                         Reach& reach) const
+{
+    if (light_)
+        light_->lookCloser(states, allowed, leafMost, relief_ ? relief_->count() : 0, reach);
+}
+
 bool Targets::reached() const
 {
     return lacking_.empty() && !lacksRelief() && !lacksLight() && !deadOrLost(patient_.tree, lose_);

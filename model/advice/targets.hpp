@@ -45,8 +45,10 @@ public:
     /// The goals that are measured on the cut tree: loads and light.
     [[nodiscard]] bool met(const Tree& cut) const;
 
-    /// Learns from cuts that met() refused (LightGoals::learn()).
-    bool learn(const std::vector<Cut>& cuts) const { return light_ && light_->learn(cuts); }
+    /// Of the goals of wanted(), how far cuts help at most if only some are possible
+    /// (Decisions::lookCloser).
+    void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
+                    Reach& reach) const;
 
     /// True if nothing has to be done for any of them.
     [[nodiscard]] bool reached() const;

@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kStep = 0.05;          // of the leaf
 constexpr double kWorthTelling_h = 0.1; // of sun a day
-constexpr Effort kEffort{.nodes = 100'000, .asked = 40};
+constexpr Effort kEffort{.nodes = 300, .asked = 40};
 
 std::vector<double> shares(double allowance)
 {

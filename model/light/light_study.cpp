@@ -160,6 +160,30 @@ std::vector<SurfaceDay> LightStudy::sum(const Tree* tree, const Foliation& folia
     return result;
 }
 
+std::vector<StudyRay> LightStudy::rays() const
+{
+    std::vector<StudyRay> all;
+    std::size_t next = 0;
+    for (const auto& ray : rays_)
+        for (std::size_t s = 0; s < surfaces_.size(); ++s) {
+            const auto& surface = surfaces_[s];
+            const DayLight each = worth(ray, surface);
+            for (const auto& pack : receivers_[s].packs) {
+                const Lanes& others = others_[next++];
+                for (std::size_t i = 0; i < pack.count; ++i) {
+                    const double share = others[i] / static_cast<double>(surface.points_m.size());
+                    if (share * (each.sun_h + each.dli_mol) > 0.0)
+                        all.push_back({s,
+                                       surface.points_m[pack.point[i]],
+                                       ray.towards,
+                                       ray.leafShare,
+                                       {share * each.sun_h, share * each.dli_mol}});
+                }
+            }
+        }
+    return all;
+}
+
 std::vector<SurfaceDay> LightStudy::with(const Tree& tree) const
 {
     return sum(&tree, foliation_);

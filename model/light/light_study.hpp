@@ -28,6 +28,15 @@ struct SurfaceDay {
     std::vector<DayLight> points; ///< one for each of the surface's points
 };
 
+/// One ray of a study, from a point of a surface to the light.
+struct StudyRay {
+    std::size_t surface{}; ///< index into the study's surfaces
+    Vec3 from_m{};         ///< garden frame
+    Vec3 towards{};        ///< unit
+    double leafShare{};    ///< on the tree that changes, of full leaf
+    DayLight worth;        ///< of the surface's mean, if that tree lets all of it through
+};
+
 /// Light on surfaces as one tree is redrawn or cut, again and again: what all else lets through is
 /// traced once and kept. with() may be called from several threads at once.
 class LightStudy {
@@ -46,6 +55,14 @@ public:
     [[nodiscard]] std::vector<SurfaceDay> without() const;
 
     [[nodiscard]] std::span<const Surface> surfaces() const { return surfaces_; }
+
+    /// The rays that the means of the surfaces are sums of, each with its share in the mean.
+    [[nodiscard]] std::vector<StudyRay> rays() const;
+    /// A tree as the study's rays meet it, in full leaf.
+    [[nodiscard]] Canopy canopyOf(const Tree& tree) const
+    {
+        return canopy(tree, foliation_, *species_, 1.0, ground_);
+    }
 
 private:
     /// One direction of light and what it is worth.

@@ -360,52 +360,6 @@ TEST(Goals, CountWhatALiftMayDoForOtherGoals)
     EXPECT_GT(lifts, 5);
 }
 
-// Law: what a tree gives back is never more than its parts were thought to give, whichever sets of
-// cuts were learnt from before (A6), and sets that were learnt from are known to fall short.
-TEST(LightGoals, NeverHelpMoreThanTheyWereThoughtTo)
-{
-    std::mt19937 random(15);
-    int learnt = 0;
-    for (int i = 0; i < 12; ++i) {
-        const Asked asked(randomGarden(random));
-        const auto& tree = asked.tree();
-        const LightGoals goals(asked.garden, tree, asked.around, kDate.year(), {{0, 24.0, {6, 7}}});
-        const double now_h = goals.now_h()[0];
-        const double asks_h = 24.0 - now_h;
-        goals.learn({});
-        for (int set = 0; set < 8; ++set) {
-            std::vector<Cut> cuts;
-            std::vector<Taken> taken;
-            const auto order = limbOrder(tree);
-            for (std::size_t limb = 1; limb < tree.limbs.size(); ++limb) {
-                const double chance = pick(random, 0.0, 1.0);
-                if (!order.children[limb].empty() || chance < 0.4)
-                    continue; // taking it takes more than its own part
-                const bool thins = chance < 0.6;
-                cuts.push_back({thins ? CutKind::thinning : CutKind::removal,
-                                tree.limbs[limb].id,
-                                0.0,
-                                {},
-                                thins ? std::optional(0.25) : std::nullopt,
-                                {}});
-                taken.push_back({limb, 0.0, thins ? 0.25 : 1.0});
-            }
-            const double gained = (goals.hours(afterCuts(tree, cuts))[0] - now_h) / asks_h;
-            if (set % 2 == 1)
-                learnt += goals.learn(cuts) ? 1 : 0;
-            std::vector<double> thought(goals.count());
-            for (const auto& part : taken) {
-                const auto help = goals.help(part);
-                for (std::size_t bound = 0; bound < thought.size(); ++bound)
-                    thought[bound] += help[bound];
-            }
-            for (const double bound : thought)
-                EXPECT_GE(bound, gained - 1e-6) << i << ' ' << set;
-        }
-    }
-    EXPECT_GT(learnt, 10);
-}
-
 TEST(Goals, KeepAndLoseAreObeyed)
 {
     std::mt19937 random(14);

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "model/advice/limb_states.hpp"
+#include "model/light/light_study.hpp"
+
+#include <cstdint>
+#include <functional>
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace model::advice {
+
+/// What is looked for in the light of a surface.
+using LightWorth = std::function<double(const light::StudyRay&)>;
+
+/// How much light sets of cuts can give a surface at the most, from what its rays meet on their way
+/// through the tree: kept once, summed up for ten thousand sets (docs/methods/advice.md, A6).
+class LightReach {
+public:
+    /// \param forms  of each limb: the shapes that it may have
+    LightReach(const light::LightStudy& study, const Tree& tree, const LimbForms& forms,
+               const LightWorth& worth);
+
+    struct Most {
+        double sure{};  ///< light that there is whatever is done
+        PerOption more; ///< at most what each option adds to that
+    };
+    /// For all sets of cuts that take only allowed options and no more leaf than this.
+    /// \param states  of the same forms
+    [[nodiscard]] Most most(const LimbStates& states, const Allowed& allowed,
+                            double leafMost) const;
+
+    [[nodiscard]] std::size_t rays() const { return rays_.size(); }
+    [[nodiscard]] std::size_t parts() const { return parts_.size(); }
+
+private:
+    /// Wood or leaf of a limb that is there in some of its forms.
+    struct Pattern {
+        std::size_t limb{};
+        std::uint64_t forms{};
+    };
+    /// Leaf of one limb on a stretch of a ray.
+    struct Part {
+        std::uint32_t pattern{};
+        float density{};
+    };
+    /// A stretch of a ray, or several that meet the same parts.
+    struct Stretch {
+        double depth{}; ///< of leaf of medium density
+        std::size_t first{};
+        std::size_t last{};
+    };
+    struct Ray {
+        double worth{};
+        std::size_t firstStretch{};
+        std::size_t lastStretch{};
+        std::size_t firstWood{};
+        std::size_t lastWood{};
+    };
+    struct Bodies;
+    struct View;
+    void addRay(const light::StudyRay& ray, double worth, double extinction_1_m,
+                const Bodies& bodies);
+    std::uint32_t pattern(std::size_t limb, std::uint64_t forms);
+    [[nodiscard]] View view(const LimbStates& states, const Allowed& allowed,
+                            double leafMost) const;
+    void addMost(const Ray& ray, View& view, double& sure) const;
+
+    std::vector<double> leafOf_; ///< per limb, its own, in some unit: for shares of gains
+    std::vector<Pattern> patterns_;
+    std::map<std::pair<std::size_t, std::uint64_t>, std::uint32_t> numbers_; ///< of patterns
+    std::vector<Part> parts_;
+    std::vector<Stretch> stretches_;
+    std::vector<std::uint32_t> wood_; ///< patterns
+    std::vector<Ray> rays_;
+    double open_{}; ///< light on rays that meet nothing that could go
+};
+
+} // namespace model::advice

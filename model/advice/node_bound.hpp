@@ -1,0 +1,67 @@
+#pragma once
+
+#include "model/advice/choice_tree.hpp"
+
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+namespace model::advice {
+
+/// A complete choice, as the options that it takes.
+using Picks = std::vector<std::uint32_t>;
+
+/// What is known of all choices that take only allowed options.
+struct NodeBound {
+    double bound{}; ///< none of them costs less; infinite: there is none
+    /// The cheapest blend of choices that reaches every goal: how much of each option is in it.
+    PerOption weight;
+    Picks cheapest; ///< the choice that has the most of the blend
+    bool whole{};   ///< it is all of the blend
+};
+
+/// Bounds by the linear relaxation, in the form of Dantzig and Wolfe (1960, from memory): blends of
+/// complete choices, each of them the cheapest at some prices (docs/methods/advice.md, A1).
+class Bounder {
+public:
+    explicit Bounder(const Decisions& decisions);
+
+    [[nodiscard]] const ChoiceTree& tree() const { return tree_; }
+
+    /// Takes over what options help (Option::helps as long as nothing else is said).
+    void set(const Reach& reach) { reach_ = reach; }
+    [[nodiscard]] const Reach& reach() const { return reach_; }
+
+    /// Bound over a set of choices. Options that no choice cheaper than `cutoff` takes are struck
+    /// from `allowed`.
+    [[nodiscard]] NodeBound bound(Allowed& allowed, double cutoff);
+
+    /// Leaf, and a hair for each cut and its wound, to choose between equals.
+    [[nodiscard]] double cost(const Picks& picks) const;
+    /// That hair, for so many cuts with so much wound.
+    [[nodiscard]] double hairs(std::size_t cuts, double wound_m2) const;
+    [[nodiscard]] double leaf(const Picks& picks) const;
+    [[nodiscard]] double wound_m2(const Picks& picks) const;
+    [[nodiscard]] std::vector<Cut> cuts(const Picks& picks) const;
+    /// True if everything that adds up is kept and reached.
+    [[nodiscard]] bool fits(const Picks& picks) const;
+
+private:
+    [[nodiscard]] std::vector<double> needs() const;
+    [[nodiscard]] std::vector<double> gives(const Picks& picks) const;
+    void charge(const std::vector<double>& prices);
+    [[nodiscard]] bool allows(const Allowed& allowed, const Picks& picks) const;
+
+    const Decisions& decisions_;
+    ChoiceTree tree_;
+    PerOption base_; ///< cost without prices
+    Reach reach_;
+    bool woundCounts_{};
+    double woundScale_m2_{};
+    std::vector<Picks> known_; ///< choices met so far, the latest last
+    PerOption charged_;
+    PerOption through_;
+    std::vector<double> least_;
+};
+
+} // namespace model::advice
