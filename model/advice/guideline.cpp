@@ -17,6 +17,14 @@ constexpr double kUnlimited = std::numeric_limits<double>::infinity();
 constexpr std::array kQuantityRules{Rule::seasonShare, Rule::woundSum, Rule::limbShare,
                                     Rule::liveCrownRatio, Rule::lowerTwoThirds};
 
+/// A node takes longer the larger the tree is.
+long nodesMost(long effort, std::size_t limbs)
+{
+    constexpr double kLimbs = 16.0;
+    const double share = std::min(1.0, kLimbs / static_cast<double>(limbs));
+    return std::max(50L, static_cast<long>(share * share * static_cast<double>(effort)));
+}
+
 bool holds(const std::vector<Rule>& rules, Rule rule)
 {
     return std::ranges::find(rules, rule) != rules.end();
@@ -55,7 +63,7 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
     auto decisions = options(tree_, foliation_, targets.wanted(), {limits.limbShare});
     decisions.leafMost = limits.leaf;
     decisions.woundMost_m2 = limits.wound_m2;
-    decisions.nodesMost = effort_.nodes;
+    decisions.nodesMost = nodesMost(effort_.nodes, tree_.limbs.size());
     decisions.askedMost = effort_.asked;
     decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);

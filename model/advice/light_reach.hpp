@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -65,6 +66,14 @@ private:
     std::uint32_t pattern(std::size_t limb, std::uint64_t forms);
     [[nodiscard]] View view(const LimbStates& states, const Allowed& allowed,
                             double leafMost) const;
+    /// Wood that has to go before a ray gets any light, or that stays for good.
+    struct Blocked {
+        std::uint32_t pattern{};
+        bool forGood{};
+    };
+    [[nodiscard]] std::optional<Blocked> blocked(const Ray& ray, const View& view) const;
+    double shareOut(const Stretch& stretch, View& view) const;
+    void shareLayers(const Stretch& stretch, const Part& part, double floor, View& view) const;
     void addMost(const Ray& ray, View& view, double& sure) const;
 
     std::vector<double> leafOf_; ///< per limb, its own, in some unit: for shares of gains

@@ -6,25 +6,24 @@
 namespace model::advice {
 namespace {
 
-// Cuts relieve a limb of just their own weight, but of a little more or less than their own drag:
-// what stays may come to stand in more or less lee. Not proven; goals_test.cpp holds single cuts on
-// random trees against it. A bound must not fall short.
+// What cuts are thought to do before a closer look: their weight, and a little more than their drag
+// in the lee of the whole tree, for what stays may come to stand in more lee.
 constexpr double kAtMost = 1.25;
+// Pieces are laid out anew on a cut tree, and outlines met by other lines (L8, L21).
+constexpr double kLaidOut = 0.002;
 
+constexpr double kLeastExcess = 0.02; // of what stress in step with bending alone would ask
 constexpr double kSameLoad = 1e-9;
 
-/// Bending that has to go, at least, before a place's stress falls to this share: all of the stress
-/// that is left may then be bending (L10 counts axial force and torsion in).
-double excess_Nm(const load::Governing& worst, const load::Piece& piece, double moment_Nm,
-                 double share)
+/// Bending that may stay at a place for its stress to fall to this share: all of the stress that is
+/// left may then be bending (L10 counts axial force and torsion in).
+double bears_Nm(const load::Governing& worst, const load::Piece& piece, double share)
 {
-    constexpr double kLeast = 0.02; // of what stress in step with bending alone would ask
     const double along = worst.along_m / piece.length_m;
     const auto section = worst.along_m > 0.0
                              ? load::solidSection(std::lerp(piece.thick_m, piece.thin_m, along))
                              : piece.section;
-    return std::max(moment_Nm - share * worst.stress_Pa * section.bending_m3,
-                    kLeast * (1.0 - share) * moment_Nm);
+    return share * worst.stress_Pa * section.bending_m3;
 }
 
 load::Conditions stormOver(const Garden& garden)
@@ -63,31 +62,38 @@ void ReliefGoals::ease(double share)
     findPlaces();
 }
 
+/// Where a limb bears most; nothing if it isn't bent.
+std::optional<ReliefGoals::Place> ReliefGoals::placeOn(std::size_t limb) const
+{
+    const auto& worst = governing_[limb];
+    const auto& piece = case_.limbs[limb].pieces[worst.piece];
+    const auto asked = load::askedAt(piece, worst.along_m, worst.beyond, worst.wind);
+    const Vec3 whole = asked.weightMoment_Nm + asked.windMoment_Nm;
+    const Vec3 bending = whole - dot(whole, piece.direction) * piece.direction;
+    const double moment = norm(bending);
+    if (moment <= 0.0)
+        return std::nullopt;
+    Place place;
+    place.limb = limb;
+    place.along_m = piece.at_m + worst.along_m;
+    place.at_m = piece.from_m + worst.along_m * piece.direction;
+    place.bends = (1.0 / moment) * bending;
+    place.bearing = worst.wind.bearing;
+    place.blows = (worst.wind.opposite ? -1.0 : 1.0) * load::blowsTowards(worst.wind.bearing);
+    place.share = worst.beyond.share;
+    const double share = most_[limb] ? *most_[limb] / *now_[limb] : 1.0;
+    place.bears_Nm = bears_Nm(worst, piece, share);
+    place.excess_Nm = std::max(moment - place.bears_Nm, kLeastExcess * (1.0 - share) * moment);
+    return place;
+}
+
 void ReliefGoals::findPlaces()
 {
     places_.clear();
-    for (std::size_t limb = 0; limb < most_.size(); ++limb) {
-        if (!most_[limb] || *now_[limb] <= *most_[limb] + kSameLoad)
-            continue;
-        const auto& worst = governing_[limb];
-        const auto& piece = case_.limbs[limb].pieces[worst.piece];
-        const auto asked = load::askedAt(piece, worst.along_m, worst.beyond, worst.wind);
-        const Vec3 whole = asked.weightMoment_Nm + asked.windMoment_Nm;
-        const Vec3 bending = whole - dot(whole, piece.direction) * piece.direction;
-        const double moment = norm(bending);
-        if (moment <= 0.0)
-            continue;
-        Place place;
-        place.limb = limb;
-        place.along_m = piece.at_m + worst.along_m;
-        place.at_m = piece.from_m + worst.along_m * piece.direction;
-        place.bends = (1.0 / moment) * bending;
-        place.bearing = worst.wind.bearing;
-        place.blows = (worst.wind.opposite ? -1.0 : 1.0) * load::blowsTowards(worst.wind.bearing);
-        place.share = worst.beyond.share;
-        place.excess_Nm = excess_Nm(worst, piece, moment, *most_[limb] / *now_[limb]);
-        places_.push_back(place);
-    }
+    for (std::size_t limb = 0; limb < most_.size(); ++limb)
+        if (most_[limb] && *now_[limb] > *most_[limb] + kSameLoad)
+            if (const auto place = placeOn(limb))
+                places_.push_back(*place);
 }
 
 /// True if a limb, all of it, rides on the one with the place, beyond it.
@@ -141,6 +147,32 @@ std::vector<double> ReliefGoals::help(const Taken& taken) const
         all.push_back(placeGoes ? std::max(1.0, lost) : lost);
     }
     return all;
+}
+
+void ReliefGoals::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
+                             Reach& reach) const
+{
+    if (places_.empty() || case_.propped)
+        return; // what props take shifts with every cut
+    if (!reach_ || reach_->forms() != states.forms()) {
+        std::vector<HardPressed> all;
+        for (std::size_t limb = 0; limb < now_.size(); ++limb)
+            if (const auto place = now_[limb] ? placeOn(limb) : std::nullopt)
+                all.push_back({limb, place->along_m, place->at_m, place->bends, place->blows,
+                               place->bearing, place->share <= 0.0});
+        reach_.emplace(study_, tree_, foliation_, states.forms(), std::move(all));
+    }
+    std::vector<ReliefReach::Asked> asked;
+    for (const auto& place : places_)
+        asked.push_back({reach_->placeOn(place.limb), place.bears_Nm});
+    const auto most = reach_->most(states, allowed, leafMost, asked);
+    for (std::size_t i = 0; i < places_.size(); ++i) {
+        const double whole_Nm = places_[i].excess_Nm;
+        const double rough_Nm = kLaidOut * (places_[i].bears_Nm + most[i].asked_Nm);
+        reach.asked[i] = std::max(0.0, most[i].asked_Nm - rough_Nm) / whole_Nm;
+        for (std::size_t o = 0; o < most[i].more_Nm.size(); ++o)
+            reach.helps[i][o] = most[i].more_Nm[o] / whole_Nm;
+    }
 }
 
 bool ReliefGoals::met(const Tree& cut) const

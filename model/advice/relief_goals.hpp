@@ -1,6 +1,8 @@
 #pragma once
 
+#include "model/advice/limb_states.hpp"
 #include "model/advice/options.hpp"
+#include "model/advice/relief_reach.hpp"
 #include "model/load/governing.hpp"
 #include "model/load/load_study.hpp"
 
@@ -24,6 +26,10 @@ public:
     [[nodiscard]] std::size_t count() const { return places_.size(); }
     /// A6.
     [[nodiscard]] std::vector<double> help(const Taken& taken) const;
+    /// The same for sets of cuts that take only allowed options and no more leaf than this, seen
+    /// more closely (A6): puts its goals into the reach, first of all.
+    void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
+                    Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
 
@@ -40,9 +46,11 @@ private:
         Vec3 blows{}; ///< unit, the way the wind blows
         std::size_t bearing{};
         double share{};     ///< of drags in each other's lee
-        double excess_Nm{}; ///< bending to be lost
+        double excess_Nm{}; ///< bending to be lost, or a small share of all
+        double bears_Nm{};  ///< bending that may stay
     };
     void findPlaces();
+    [[nodiscard]] std::optional<Place> placeOn(std::size_t limb) const;
     [[nodiscard]] double asked_Nm(const Place& place, const Taken& taken) const;
     [[nodiscard]] bool isBeyond(const Place& place, std::size_t limb) const;
 
@@ -55,6 +63,7 @@ private:
     std::vector<std::optional<double>> most_; ///< eased
     std::vector<std::optional<double>> now_;
     std::vector<Place> places_;
+    mutable std::optional<ReliefReach> reach_;
 };
 
 } // namespace model::advice

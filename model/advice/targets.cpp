@@ -121,6 +121,8 @@ bool Targets::met(const Tree& cut) const
 void Targets::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
                          Reach& reach) const
 {
+    if (relief_)
+        relief_->lookCloser(states, allowed, leafMost, reach);
     if (light_)
         light_->lookCloser(states, allowed, leafMost, relief_ ? relief_->count() : 0, reach);
 }
