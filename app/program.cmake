@@ -1,5 +1,5 @@
 # The program, included last: it sees every part.
-find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Sql Qml Quick QuickControls2)
+find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Sql Qml Quick Quick3D QuickControls2)
 include(GNUInstallDirs)
 add_executable(underbough ${PROJECT_SOURCE_DIR}/app/main.cpp)
 target_link_libraries(underbough PRIVATE warnings app window)

@@ -11,6 +11,7 @@ ApplicationWindow {
     required property GardenViewModel garden
     required property SideViewModel side
     required property PlanViewModel plan
+    required property RoundViewModel round
     required property ConditionsViewModel conditions
     required property AnswersViewModel answers
     required property WorkViewModel work
@@ -19,6 +20,8 @@ ApplicationWindow {
     required property DayViewModel day
     /// The diary is in sight instead of the drawings.
     property bool showsDiary: false
+    /// The tree is shown in three dimensions instead of from the side.
+    property bool showsRound: false
     required property NewGardenViewModel newGarden
     required property AddTreeViewModel addTree
     required property PlanEditorViewModel planEditor
@@ -182,12 +185,31 @@ ApplicationWindow {
                     SplitView.minimumHeight: 280
 
                     SidePage {
+                        id: sidePage
                         anchors { fill: parent; margins: 1 }
-                        visible: window.garden.trees.length > 0
+                        visible: window.garden.trees.length > 0 && !window.showsRound
                         side: window.side
                         shape: window.limbShape
                         underlay: window.underlay
                         onLimbFactsWanted: limbFacts.open()
+                        onRoundWanted: window.showsRound = true
+                    }
+                    Loader {
+                        id: roundLoader
+                        anchors { fill: parent; margins: 1 }
+                        active: window.showsRound
+                        visible: window.garden.trees.length > 0
+                        Component.onCompleted: roundLoader.setSource(
+                            Qt.resolvedUrl("round/RoundPage.qml"),
+                            { "round": window.round, "side": window.side, "objectName": "roundPage" })
+                    }
+                    Connections {
+                        target: roundLoader.item as RoundPage
+                        function onLimbFactsWanted() { limbFacts.open() }
+                        function onSideWanted() {
+                            window.showsRound = false
+                            sidePage.takeFocus()
+                        }
                     }
                     FirstSteps {
                         anchors.fill: parent

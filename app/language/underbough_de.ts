@@ -1151,6 +1151,69 @@
     </message>
 </context>
 <context>
+    <name>RoundPage</name>
+    <message>
+        <source>All round</source>
+        <translation>Rundum</translation>
+    </message>
+    <message>
+        <source>Back to the view from the side</source>
+        <translation>Zurück zur Ansicht von der Seite</translation>
+    </message>
+    <message>
+        <source>Try a cut</source>
+        <translation>Probeschnitt</translation>
+    </message>
+    <message>
+        <source>Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.</source>
+        <translation>Drücken Sie auf einen Ast, wo Sie ihn schneiden würden, und sehen Sie, was daraus wird. Mit der Tastatur: einen Ast wählen, dann „Probieren“ neben den Antworten.</translation>
+    </message>
+    <message>
+        <source>What falls</source>
+        <translation>Was fällt</translation>
+    </message>
+    <message>
+        <source>Shows what the cuts take in a colour of its own, and still shows it when they are made</source>
+        <translation>Zeigt in einer eigenen Farbe, was die Schnitte wegnehmen, und zeigt es auch noch, wenn sie gemacht sind</translation>
+    </message>
+    <message>
+        <source>As it stands</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>After the cuts</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Tree and garden in three dimensions</source>
+        <translation>Baum und Garten räumlich</translation>
+    </message>
+    <message>
+        <source>%1 Arrow keys walk round and look from higher or lower, plus and minus go nearer or farther, 0 shows the whole tree, Page Down and Page Up choose the next limb and the one before.</source>
+        <translation>%1 Pfeiltasten gehen herum und schauen von weiter oben oder unten, Plus und Minus gehen näher heran oder weiter weg, 0 zeigt den ganzen Baum, Bild ab und Bild auf wählen den nächsten Ast und den davor.</translation>
+    </message>
+    <message>
+        <source>Here the window is drawn without a graphics card, so the tree can&apos;t be shown in three dimensions. The view from the side and the plan show the same tree.</source>
+        <translation>Hier wird das Fenster ohne Grafikkarte gezeichnet, darum lässt sich der Baum nicht räumlich zeigen. Die Ansicht von der Seite und der Plan zeigen denselben Baum.</translation>
+    </message>
+    <message>
+        <source>Nearer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Farther</source>
+        <translation>Weiter weg</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Show the whole tree</source>
+        <translation>Den ganzen Baum zeigen</translation>
+    </message>
+</context>
+<context>
     <name>SaveQuestion</name>
     <message>
         <source>Save your changes to %1?</source>
@@ -1251,6 +1314,14 @@
     <message>
         <source>Lay a photo under the drawing, to draw over it</source>
         <translation>Ein Foto unter die Zeichnung legen, um darüber zu zeichnen</translation>
+    </message>
+    <message>
+        <source>All round</source>
+        <translation>Rundum</translation>
+    </message>
+    <message>
+        <source>The tree and its garden in three dimensions, with sun and shadow</source>
+        <translation>Der Baum und sein Garten räumlich, mit Sonne und Schatten</translation>
     </message>
 </context>
 <context>
@@ -5653,6 +5724,40 @@
             <numerusform>Plan von %1, Norden oben: %n Baum.</numerusform>
             <numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>app::RoundViewModel</name>
+    <message>
+        <source>There is no tree in this garden yet.</source>
+        <translation>In diesem Garten steht noch kein Baum.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and its garden, looking %2 from %3 above the ground: %n limbs.</source>
+        <translation>
+            <numerusform>%1 und der Garten, Blick nach %2 aus %3 Höhe über dem Boden: %n Ast.</numerusform>
+            <numerusform>%1 und der Garten, Blick nach %2 aus %3 Höhe über dem Boden: %n Äste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north, on a compass</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <comment>east, on a compass</comment>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <comment>south, on a compass</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>west, on a compass</comment>
+        <translation>W</translation>
     </message>
 </context>
 <context>

@@ -49,6 +49,16 @@
     </message>
 </context>
 <context>
+    <name>app::RoundViewModel</name>
+    <message numerus="yes">
+        <source>%1 and its garden, looking %2 from %3 above the ground: %n limbs.</source>
+        <translation>
+            <numerusform>%1 and its garden, looking %2 from %3 above the ground: %n limb.</numerusform>
+            <numerusform>%1 and its garden, looking %2 from %3 above the ground: %n limbs.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>app::SideViewModel</name>
     <message numerus="yes">
         <source>%1 from the side, looking %2: %3 high, %n limbs.</source>

@@ -11,6 +11,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
              std::chrono::year_month_day today, std::vector<Example> examples)
     : workspace(tables, std::move(units), std::move(works), today),
       garden(workspace, std::move(examples)), side(workspace), plan(workspace, side),
+      round(workspace, side),
       conditions(workspace), answers(workspace), work(workspace),
       light(workspace, plan, modelLightWorks(tables)), diary(workspace, modelDiaryWork(tables)),
       day(workspace), paper(workspace, modelPaperWork(tables)),
@@ -23,6 +24,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
 {
     paper.setWeather([this] { return day.weather(); });
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
+    QObject::connect(&round, &RoundViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
 }
 
 QVariantMap Pages::properties()
@@ -30,6 +32,7 @@ QVariantMap Pages::properties()
     return {{QStringLiteral("garden"), QVariant::fromValue(&garden)},
             {QStringLiteral("side"), QVariant::fromValue(&side)},
             {QStringLiteral("plan"), QVariant::fromValue(&plan)},
+            {QStringLiteral("round"), QVariant::fromValue(&round)},
             {QStringLiteral("conditions"), QVariant::fromValue(&conditions)},
             {QStringLiteral("answers"), QVariant::fromValue(&answers)},
             {QStringLiteral("work"), QVariant::fromValue(&work)},

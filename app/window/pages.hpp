@@ -15,6 +15,7 @@
 #include "app/view/paper_view_model.hpp"
 #include "app/view/plan_editor_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
+#include "app/view/round_view_model.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/stages_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
@@ -33,6 +34,7 @@ struct Pages {
     GardenViewModel garden;
     SideViewModel side;
     PlanViewModel plan;
+    RoundViewModel round;
     ConditionsViewModel conditions;
     AnswersViewModel answers;
     WorkViewModel work;

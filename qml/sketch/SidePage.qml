@@ -14,6 +14,7 @@ ColumnLayout {
     readonly property bool tight: Window.width < 1300 // not its own: the row would not be laid out anew
 
     signal limbFactsWanted
+    signal roundWanted
 
     readonly property alias drawTool: drawButton.checked
 
@@ -27,6 +28,11 @@ ColumnLayout {
         }
     }
 
+    /// Back from the picture in three dimensions.
+    function takeFocus() {
+        roundButton.forceActiveFocus(Qt.OtherFocusReason)
+    }
+
     RowLayout {
         Layout.fillWidth: true
         Layout.margins: Theme.gap
@@ -38,6 +44,14 @@ ColumnLayout {
             side: root.side
         }
         Item { Layout.fillWidth: true }
+        PlainButton {
+            id: roundButton
+            objectName: "roundButton"
+            tight: root.tight
+            text: qsTr("All round")
+            Accessible.description: qsTr("The tree and its garden in three dimensions, with sun and shadow")
+            onClicked: root.roundWanted()
+        }
         PlainButton {
             id: drawButton
             objectName: "drawButton"

@@ -13,6 +13,7 @@ class TestPages : public QObject {
     Q_PROPERTY(app::GardenViewModel* garden READ garden CONSTANT FINAL)
     Q_PROPERTY(app::SideViewModel* side READ side CONSTANT FINAL)
     Q_PROPERTY(app::PlanViewModel* plan READ plan CONSTANT FINAL)
+    Q_PROPERTY(app::RoundViewModel* round READ round CONSTANT FINAL)
     Q_PROPERTY(app::ConditionsViewModel* conditions READ conditions CONSTANT FINAL)
     Q_PROPERTY(app::AnswersViewModel* answers READ answers CONSTANT FINAL)
     Q_PROPERTY(app::WorkViewModel* work READ work CONSTANT FINAL)
@@ -39,6 +40,7 @@ public:
     [[nodiscard]] app::GardenViewModel* garden() { return &pages_.garden; }
     [[nodiscard]] app::SideViewModel* side() { return &pages_.side; }
     [[nodiscard]] app::PlanViewModel* plan() { return &pages_.plan; }
+    [[nodiscard]] app::RoundViewModel* round() { return &pages_.round; }
     [[nodiscard]] app::ConditionsViewModel* conditions() { return &pages_.conditions; }
     [[nodiscard]] app::AnswersViewModel* answers() { return &pages_.answers; }
     [[nodiscard]] app::WorkViewModel* work() { return &pages_.work; }

@@ -17,6 +17,7 @@ TestCase {
         garden: pages.garden
         side: pages.side
         plan: pages.plan
+        round: pages.round
         conditions: pages.conditions
         answers: pages.answers
         work: pages.work

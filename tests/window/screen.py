@@ -12,7 +12,8 @@ class Screen:
     """Starts Xvfb and the program; finds items by name in the state that the program writes
     (app/window/state_output.hpp). Counts what a person does: a click, a drag, a text typed, a key."""
 
-    def __init__(self, program, pictures, size=(1440, 920), tells_state=True):
+    def __init__(self, program, pictures, size=(1440, 920), tells_state=True, draws="software",
+                 garden=None, language="", dark=False):
         self.pictures = pathlib.Path(pictures)
         self.pictures.mkdir(parents=True, exist_ok=True)
         self.home = pathlib.Path(tempfile.mkdtemp(prefix="underbough-"))
@@ -22,7 +23,7 @@ class Screen:
         self.environment = dict(
             os.environ, HOME=str(self.home), XDG_CONFIG_HOME=str(self.home / "config"),
             XDG_RUNTIME_DIR=str(self.home), XDG_DATA_HOME=str(self.home / "data"),
-            LC_ALL="C.UTF-8", LANG="en_IE.UTF-8", TZ="Europe/Zurich", QT_QUICK_BACKEND="software",
+            LC_ALL="C.UTF-8", LANG="en_IE.UTF-8", TZ="Europe/Zurich", QT_QUICK_BACKEND=draws,
             **({"UNDERBOUGH_STATE_FILE": str(self.state_file)} if tells_state else {}))
         for name in ("WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
             self.environment.pop(name, None)
@@ -37,9 +38,10 @@ class Screen:
         settings = self.home / "config" / "Underbough"
         settings.mkdir(parents=True)
         (settings / "Underbough.conf").write_text(
-            f"[General]\nwindowGeometry=@Rect(0 0 {size[0]} {size[1]})\ndark=false\n")
+            f"[General]\nwindowGeometry=@Rect(0 0 {size[0]} {size[1]})\n"
+            f"dark={str(dark).lower()}\nlanguage={language}\n")
         self.started = time.monotonic()
-        self.program = subprocess.Popen([program],
+        self.program = subprocess.Popen([program] + ([str(garden)] if garden else []),
                                         env=self.environment)
         window = self.xdotool("search", "--sync", "--onlyvisible", "--name", "Underbough")
         self.window = window.split()[0]

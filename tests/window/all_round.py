@@ -1,0 +1,112 @@
+"""The tree in three dimensions, really drawn: the program with OpenGL on a display of its own (Mesa
+stands in for a graphics card there), driven with real mouse and key events. Looks at what is on the
+screen.
+
+    all_round.py PROGRAM FOLDER_FOR_PICTURES GARDEN
+"""
+
+import subprocess
+import sys
+import time
+
+from screen import Screen
+
+TOLD_APART = 400  # colours in a picture with light and shade on it; a bare page has a few
+
+
+class Picture:
+    def __init__(self, screen):
+        self.screen = screen
+
+    def take(self, name):
+        """The part of the screen where the tree is."""
+        item = self.screen.shown("roundPicture")
+        path = self.screen.pictures / f"{name}.png"
+        subprocess.run(["import", "-window", "root", "-crop",
+                        f"{item['width']:.0f}x{item['height']:.0f}+{item['x']:.0f}+{item['y']:.0f}",
+                        "+repage", "-strip", str(path)], env=self.screen.environment, check=True)
+        return path
+
+    def settled(self, name):
+        """Taken once two in a row are the same."""
+        before = None
+        for _ in range(60):
+            time.sleep(0.5)
+            path = self.take(name)
+            now = path.read_bytes()
+            if now == before:
+                return path
+            before = now
+        raise AssertionError("the picture does not come to rest")
+
+
+def colours(path):
+    return int(subprocess.run(["identify", "-format", "%k", str(path)], check=True,
+                              capture_output=True, text=True).stdout)
+
+
+def share_changed(before, after):
+    """Of the pixels, by more than a shade."""
+    told = subprocess.run(["compare", "-metric", "AE", "-fuzz", "4%", str(before), str(after),
+                           "null:"], capture_output=True, text=True, check=False)
+    size = subprocess.run(["identify", "-format", "%[fx:w*h]", str(before)], check=True,
+                          capture_output=True, text=True)
+    return float(told.stderr.split()[0]) / float(size.stdout)
+
+
+def expect(truth, what):
+    if not truth:
+        raise AssertionError(what)
+
+
+def look_round(screen):
+    picture = Picture(screen)
+    screen.wait(lambda: screen.find("roundButton"), "the window")
+    slide = screen.shown("daySlide")  # to midsummer: the days are long
+    screen.click_at(round(slide["x"] + 0.47 * slide["width"]),
+                    round(slide["y"] + slide["height"] / 2))
+    screen.click("roundButton")
+    screen.wait(lambda: screen.find("roundPicture"), "the page")
+    expect(not screen.find("roundMissing"), "the page says that it can't draw")
+    first = picture.settled("round")
+    expect(colours(first) > TOLD_APART, f"only {colours(first)} colours are drawn")
+
+    screen.focused("roundPicture")
+    screen.key("Right", "Right", "Right", "Right")
+    walked = picture.settled("round-walked")
+    expect(share_changed(first, walked) > 0.02, "walking round shows nothing else")
+
+    expect(not screen.find("limbName").get("text"), "a limb is chosen before one is pressed")
+    item = screen.shown("roundPicture")
+    screen.click_at(round(item["x"] + 0.5 * item["width"]), round(item["y"] + 0.75 * item["height"]))
+    screen.wait(lambda: screen.find("limbName").get("text"), "the stem that was pressed")
+    chosen = picture.settled("round-chosen")
+    expect(share_changed(walked, chosen) > 0.001, "the chosen limb looks as before")
+
+    for _ in range(12):
+        screen.key("Prior")
+    slide = screen.shown("hourSlide")
+    middle = round(slide["y"] + slide["height"] / 2)
+    noon = picture.settled("round-noon")
+    screen.click_at(round(slide["x"] + 0.72 * slide["width"]), middle)
+    evening = picture.settled("round-evening")
+    expect(share_changed(noon, evening) > 0.02, "the shadow stays where it was")
+    screen.click_at(round(slide["x"] + 0.04 * slide["width"]), middle)
+    night = picture.settled("round-night")
+    expect(share_changed(evening, night) > 0.05, "night is as light as day")
+
+    screen.click("sideButton")
+    screen.wait(lambda: screen.find("sideDrawing"), "the view from the side")
+
+
+def main():
+    program, pictures, garden = sys.argv[1:4]
+    screen = Screen(program, pictures, draws="", garden=garden)
+    try:
+        look_round(screen)
+    finally:
+        screen.end()
+
+
+if __name__ == "__main__":
+    main()
