@@ -966,8 +966,8 @@
         <translation>Es gibt noch keinen Baum, über den etwas zu schreiben wäre.</translation>
     </message>
     <message>
-        <source>Where to put the pictures and tables</source>
-        <translation>Wohin mit Bildern und Tabellen</translation>
+        <source>Name the folder for the pictures and tables</source>
+        <translation>Ordner für Bilder und Tabellen benennen</translation>
     </message>
     <message>
         <source>Of what</source>

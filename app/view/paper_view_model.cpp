@@ -89,13 +89,18 @@ bool PaperViewModel::hire() const
 
 QUrl PaperViewModel::suggestedFile() const
 {
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    return QUrl::fromLocalFile(folder.filePath(plainName(laid_.title) + QStringLiteral(".pdf")));
+    return suggested(QStringLiteral(".pdf"));
 }
 
 QUrl PaperViewModel::suggestedFolder() const
 {
-    return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    return suggested({});
+}
+
+QUrl PaperViewModel::suggested(const QString& ending) const
+{
+    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    return QUrl::fromLocalFile(folder.filePath(plainName(laid_.title) + ending));
 }
 
 void PaperViewModel::prepare()
@@ -168,7 +173,7 @@ bool PaperViewModel::save(const QUrl& url)
 
 bool PaperViewModel::saveParts(const QUrl& url)
 {
-    const QString folder = QDir(url.toLocalFile()).filePath(plainName(laid_.title));
+    const QString folder = url.toLocalFile();
     QString problem = report_ ? writeFigures(sheet_, folder) : tr("There is nothing to write yet.");
     if (problem.isEmpty())
         problem = writeTables(*report_, workspace_.tables(), folder);

@@ -67,7 +67,7 @@ public:
     Q_INVOKABLE void prepare();
     /// Writes them, as HTML where the name ends so, else as PDF. \returns false: see said()
     Q_INVOKABLE bool save(const QUrl& file);
-    /// Writes what other programs take into a folder of its own in `folder`: each figure as a
+    /// Writes what other programs take into `folder`, made if it is not there: each figure as a
     /// picture, the trees, visits and loads as tables, the plan as GeoJSON. \returns false: see
     /// said()
     Q_INVOKABLE bool saveParts(const QUrl& folder);
@@ -82,6 +82,7 @@ signals:
     void saidChanged();
 
 private:
+    [[nodiscard]] QUrl suggested(const QString& ending) const;
     void take(std::shared_ptr<const PaperReport> report);
     void layOut();
     void say(const QString& said);

@@ -37,11 +37,13 @@ Popup {
         onAccepted: root.paper.save(selectedFile)
     }
 
-    FolderDialog {
+    // A name to type, not a folder to pick: Qt's own picker can't take the folder that it shows.
+    FileDialog {
         id: folderDialog
-        title: qsTr("Where to put the pictures and tables")
-        currentFolder: root.paper.suggestedFolder
-        onAccepted: root.paper.saveParts(selectedFolder)
+        title: qsTr("Name the folder for the pictures and tables")
+        fileMode: FileDialog.SaveFile
+        selectedFile: root.paper.suggestedFolder
+        onAccepted: root.paper.saveParts(selectedFile)
     }
 
     ColumnLayout {

@@ -3,6 +3,7 @@
 #include "app/tables/tables.hpp"
 #include "tests/app/small_garden.hpp"
 
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
@@ -93,6 +94,24 @@ TEST_F(PaperViewModelTest, SavesAndSaysWhatCameOfIt)
     EXPECT_TRUE(page.readAll().startsWith("<!DOCTYPE html>"));
     EXPECT_FALSE(paper_.save(QUrl::fromLocalFile(QStringLiteral("/no/such/folder/a.pdf"))));
     EXPECT_TRUE(paper_.said().contains(QLatin1String("could not be written")));
+}
+
+TEST_F(PaperViewModelTest, PutsPicturesTablesAndPlanInTheFolderThatIsNamed)
+{
+    prepare();
+    const QDir parts(folder_.filePath(QStringLiteral("new/for the neighbour")));
+    EXPECT_TRUE(paper_.saveParts(QUrl::fromLocalFile(parts.path())));
+    EXPECT_TRUE(paper_.said().contains(QDir::toNativeSeparators(parts.path())));
+    const auto count = [&parts](const QString& ending) {
+        return parts.entryList({QLatin1Char('*') + ending}, QDir::Files).size();
+    };
+    EXPECT_GE(count(QStringLiteral(".png")), 1);
+    EXPECT_EQ(count(QStringLiteral(".csv")), 3);
+    EXPECT_EQ(count(QStringLiteral(".geojson")), 1);
+    QFile inTheWay(folder_.filePath(QStringLiteral("a file")));
+    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
+    EXPECT_FALSE(paper_.saveParts(QUrl::fromLocalFile(inTheWay.fileName())));
+    EXPECT_TRUE(paper_.said().contains(QLatin1String("Choose another place")));
 }
 
 } // namespace
