@@ -1,5 +1,6 @@
 #include "tests/model/examples/example_files.hpp"
 #include "tests/model/examples/sketched_tree.hpp"
+#include "tests/outside/outside_check.hpp"
 
 #include "model/load/breaking_gust.hpp"
 
@@ -106,7 +107,12 @@ TEST(StormDamage, BreaksBranchesWhereSurveyorsExpectIt)
         if (first_kmh > 285.0) // it has no limb of that size
             continue;
         firsts.push_back(first_kmh);
-        EXPECT_GT(first_kmh, firsts.size() <= kExamples.size() ? 65.0 : 0.8 * 65.0) << tree.name;
+        if (firsts.size() <= kExamples.size()) {
+            OUTSIDE_WITHIN(first_kmh, 65.0, 110.0) << tree.name;
+            continue;
+        }
+        OUTSIDE_TOLD(first_kmh, 65.0, 110.0) << tree.name << ", sketched by strokes";
+        EXPECT_GT(first_kmh, 0.8 * 65.0) << tree.name;
         EXPECT_LT(first_kmh, 110.0) << tree.name;
     }
     const double mean_kmh = geometricMean(firsts);
@@ -130,10 +136,8 @@ TEST(StormDamage, SnapsStemsWhereSurveyorsExpectIt)
     const double half_kmh = geometricMean(halves) / kKmh_m_s;
     std::cout << "mean: one in five " << fifth_kmh << " km/h (surveyors 115-150, 80-190), half "
               << half_kmh << " km/h (190, 145-230)\n";
-    EXPECT_GT(fifth_kmh, 80.0);
-    EXPECT_LT(fifth_kmh, 190.0);
-    EXPECT_GT(half_kmh, 145.0);
-    EXPECT_LT(half_kmh, 230.0);
+    OUTSIDE_WITHIN(fifth_kmh, 80.0, 190.0);
+    OUTSIDE_WITHIN(half_kmh, 145.0, 230.0);
 }
 
 // Common practice, no source: a fork with bark pressed in fails before the same one grown sound.

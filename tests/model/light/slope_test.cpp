@@ -4,6 +4,7 @@
 #include "model/light/shadow.hpp"
 #include "model/light/sky_dome.hpp"
 #include "model/light/surface.hpp"
+#include "tests/outside/outside_check.hpp"
 
 #include "garden_of.hpp"
 
@@ -41,7 +42,7 @@ TEST(Slope, ShortensAShadowUphill)
         double north = 0.0;
         for (const auto corner : outline)
             north = std::max(north, corner.y);
-        EXPECT_NEAR(north, length, 1e-3) << rise_deg;
+        OUTSIDE_NEAR(north, length, 1e-3) << rise_deg;
     }
 }
 
@@ -55,7 +56,7 @@ TEST(Slope, LaysABallsShadowOnThePlane)
             Ground(Slope{std::hypot(0.1, 0.05), degrees(std::atan2(0.1, -0.05)), {}});
         const Vec3 u = towards(40.0, azimuth);
         const double area = std::numbers::pi * 4.0 * ground.normal().z / dot(ground.normal(), u);
-        EXPECT_NEAR(area_m2(shadowOutline(ball, u, ground)), area, 0.001 * area);
+        OUTSIDE_NEAR(area_m2(shadowOutline(ball, u, ground)), area, 0.001 * area);
     }
 }
 
@@ -79,7 +80,7 @@ TEST(Slope, MeetsTheSunAsLevelGroundNearerTheEquator)
         if (here.elevation_deg <= 0.0 || there.elevation_deg <= 0.0)
             continue;
         // Parallax depends on the latitude a little: 0.002 degrees at most.
-        EXPECT_NEAR(facing(bed, towardsSun(here)), std::sin(radians(there.elevation_deg)), 5e-5)
+        OUTSIDE_NEAR(facing(bed, towardsSun(here)), std::sin(radians(there.elevation_deg)), 5e-5)
             << hour;
     }
 }
@@ -94,8 +95,8 @@ TEST(Slope, SeesLessOfTheSky)
             sum += 2.0 / 20000 * facing(surface, each);
         return sum;
     };
-    EXPECT_NEAR(sky(levelSurface(made::bed({0, 0}, 1.0), falling(b, 60.0))),
-                (1.0 + std::cos(radians(b))) / 2.0, 1e-3);
+    OUTSIDE_NEAR(sky(levelSurface(made::bed({0, 0}, 1.0), falling(b, 60.0))),
+                 (1.0 + std::cos(radians(b))) / 2.0, 1e-3);
 }
 
 // Law: things stand on the ground that is under them.
