@@ -238,7 +238,8 @@ def made(project, folder):
     page = [head, "| group | figures | most of a tolerance used | published ranges missed |",
             "|---|---|---|---|", *contents, "", *body,
             "## Held without a figure", "",
-            "These tests hold a word, a date, an order or whole text against their source.", "",
+            "These tests hold a word, a date, an order, a whole text or a drawing against their "
+            "source.", "",
             *without_figure(tests, records), "",
             "## What the program writes, read by others", "", *read_by_others(project)]
     files["docs/validation.md"] = "\n".join(page) + "\n"
