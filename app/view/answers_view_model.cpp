@@ -186,17 +186,17 @@ void AnswersViewModel::wordStorm()
                  load.hasStrength ? load.utilisation : 1.0, why::key(why::Kind::limb, limb.id)});
         }
         const auto gust = units.speed(workspace_.gust_m_s());
+        const auto hardest = facts.empty() ? QString() : inQuotes(facts.front().subject);
         if (!facts.empty())
             stormHeadline_ =
                 !loads.front().hasStrength
                     ? tr("%1 is dead or cracked wood: no strength is counted on. It is "
                          "work for a professional, or to be removed.")
-                          .arg(facts.front().subject)
+                          .arg(hardest)
                 : loads.front().utilisation >= 1.0
-                    ? tr("In gusts of %1 I would expect %2 to break.")
-                          .arg(gust, facts.front().subject)
+                    ? tr("In gusts of %1 I would expect %2 to break.").arg(gust, hardest)
                     : tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
-                          .arg(gust, facts.front().subject, facts.front().figure);
+                          .arg(gust, hardest, facts.front().figure);
         stormNote_ = tr("The tree weighs about %1 above ground, %2 of it leaf and crop.")
                          .arg(units.mass(quick.load.mass_kg),
                               units.mass(quick.load.leaf_kg + quick.load.fruit_kg));
