@@ -8,15 +8,14 @@
 namespace model::load {
 namespace {
 
+/// Where the drag on a piece takes hold of its limb. Shoots that hang are cords: their drag comes in
+/// where they hang, with no lever of its own (L18).
 Vec3 dragCentre(const Piece& piece)
 {
-    if (piece.bare()) {
-        const double at = piece.length_m * (piece.thick_m + 2.0 * piece.thin_m) /
-                          (3.0 * (piece.thick_m + piece.thin_m));
-        return piece.from_m + at * piece.direction;
-    }
-    return piece.from_m + piece.length_m / 2.0 * piece.direction -
-           Vec3{0.0, 0.0, piece.hang_m / 2.0};
+    const double at = piece.bare() ? piece.length_m * (piece.thick_m + 2.0 * piece.thin_m) /
+                                         (3.0 * (piece.thick_m + piece.thin_m))
+                                   : piece.length_m / 2.0;
+    return piece.from_m + at * piece.direction;
 }
 
 /// Drag per area of outline at a height, Pa.
@@ -64,7 +63,8 @@ std::vector<PieceDrag> dragOnPieces(const std::vector<Piece>& pieces, const Wind
     for (std::size_t n = 0; n < pieces.size(); ++n) {
         auto& drag = drags[n];
         drag.centre_m = dragCentre(pieces[n]);
-        const double gust = wind.gust_m_s * profile.at(drag.centre_m.z);
+        const double hang = pieces[n].bare() ? 0.0 : pieces[n].hang_m;
+        const double gust = wind.gust_m_s * profile.at(drag.centre_m.z - hang / 2.0);
         const double pressure = dragPressure_Pa(pieces[n], wind, gust);
         drag.outline_m2 = outlines_m2(pieces[n]);
         for (std::size_t i = 0; i < kHalfTurn; ++i)

@@ -107,6 +107,23 @@ TEST(TreeLoad, OfASingleLimbFallsWithEveryPieceCutOff)
     }
 }
 
+// Closed form: a cord has no moment anywhere, so one that hangs from a limb passes on the drag on
+// it where it hangs: wind across a level limb does not twist it, however long its shoots.
+TEST(TreeLoad, OfHangingShootsDoesNotTwistALevelLimb)
+{
+    const auto torsion = [](double hanging_m) {
+        Tree tree = cantilever(straight("stem", {0, 0, 0}, {0, 0, 5.0}, 0.30, 0.28));
+        tree.limbs.push_back(
+            leafy(growing(straight("limb", {0, 0, 4.5}, {0, 4.0, 4.5}, 0.10, 0.03), "stem", 4.5),
+                  0.5, 0.3, hanging_m));
+        const auto load = loads(tree, foliate(tree, redMaple()), 25.0).limbs[1];
+        EXPECT_GT(load.windMoment_Nm, 100.0);
+        return load.torsion_Nm;
+    };
+    EXPECT_NEAR(torsion(0.0), 0.0, 1e-9);
+    EXPECT_NEAR(torsion(3.0), 0.0, 1e-9);
+}
+
 // Cutting one limb leaves the limbs that don't carry it as they were.
 TEST(TreeLoad, OfOtherLimbsStaysWhenOneIsRemoved)
 {
