@@ -21,19 +21,20 @@ from plot import plot  # noqa: E402
 from test_sources import KIND, tests_of  # noqa: E402
 
 GROUPS = [
-    ("load", "Wind, loads, sag and breaking"),
-    ("examples", "Whole trees"),
-    ("crown", "Leaf and wood of a crown"),
-    ("species", "Tables of species"),
-    ("light", "Sun, sky and shade"),
-    ("headroom", "Headroom"),
-    ("sketch", "Measuring and sketching"),
-    ("growth", "Regrowth"),
-    ("diary", "Diary: seasons and wounds"),
-    ("advice", "Rules and the search for cuts"),
-    ("assessment", "Explanations"),
-    ("garden", "Garden and ground"),
-    ("geometry", "Geometry"),
+    ("model/load", "Wind, loads, sag and breaking"),
+    ("model/examples", "Whole trees"),
+    ("model/crown", "Leaf and wood of a crown"),
+    ("model/species", "Tables of species"),
+    ("model/light", "Sun, sky and shade"),
+    ("model/headroom", "Headroom"),
+    ("model/sketch", "Measuring and sketching"),
+    ("model/growth", "Regrowth"),
+    ("model/diary", "Diary: seasons and wounds"),
+    ("model/advice", "Rules and the search for cuts"),
+    ("model/assessment", "Explanations"),
+    ("model/garden", "Garden and ground"),
+    ("model/geometry", "Geometry"),
+    ("app", "The program around the model"),
 ]
 LISTED_CASES = 12  # of one check; of more only the worst is shown
 EXACT = 1e-9  # a tolerance below this share of the figure leaves room for rounding alone
@@ -170,7 +171,7 @@ def test_lines(project, test, checks, number):
 
 
 def group_lines(project, folder, title, tests, records):
-    inside = f"tests/model/{folder}/"
+    inside = f"tests/{folder}/"
     lines, marks, number = [], [], 0
     for key in sorted((k for k in records if k in tests and k[0].startswith(inside)),
                       key=lambda k: (k[0], tests[k].line)):
@@ -182,7 +183,7 @@ def group_lines(project, folder, title, tests, records):
         marks += seen
     if not marks:
         return [], None, []
-    name = f"validation-{folder}.svg"
+    name = f"validation-{folder.split('/')[-1]}.svg"
     head = [f"## {title}", "",
             f"![{title}: error of each check as a share of its tolerance](pictures/{name})", ""]
     return head + lines, (name, plot(title, marks)), marks
@@ -218,7 +219,7 @@ def made(project, folder):
     tests = tests_of(project)
     records = records_of(project, folder)
     if not records:
-        raise SystemExit(f"{folder} holds no records: run the tests of tests/model first")
+        raise SystemExit(f"{folder} holds no records: run the tests first")
     body, files, all_marks, contents = [], {}, [], []
     for group, title in GROUPS:
         lines, picture, marks = group_lines(project, group, title, tests, records)
