@@ -9,6 +9,7 @@ cut short, or missing, it can't be known, and so an old picture fails the check 
 
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
 
@@ -82,6 +83,9 @@ def unseen_pictures(project):
 
 
 def git(project, *words):
+    """What git answers; None where there is no git, or no history."""
+    if not shutil.which("git"):
+        return None
     done = subprocess.run(["git", "-C", str(project), *words], capture_output=True, text=True,
                           check=False)
     return done.stdout.strip() if done.returncode == 0 else None
