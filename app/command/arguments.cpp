@@ -204,18 +204,39 @@ double shareOf(const char* option, const std::string& text, const Units& units, 
     return *share;
 }
 
-model::Goal sunGoal(const std::string& text, const model::Garden& garden)
+/// How an option that asks for light is written.
+struct LightOption {
+    const char* name;
+    model::GoalKind kind;
+    double most;
+    const char* expected;
+};
+constexpr LightOption kSunOption{"--sun", model::GoalKind::light, 24.0,
+                                 "hours of sun a day after the =, such as \"hedge=4\""};
+constexpr LightOption kDliOption{"--dli", model::GoalKind::dli, 100.0,
+                                 "mol/m2 of light a day after the =, such as \"bed=12\""};
+
+model::Goal lightGoal(const LightOption& option, const std::string& text,
+                      const model::Garden& garden)
 {
     const auto equals = text.rfind('=');
-    model::Goal goal{model::GoalKind::light, model::Want::must, {}, {}, {}, {}};
-    goal.subject = chosen("--sun", text.substr(0, equals), garden.plantings);
+    model::Goal goal{option.kind, model::Want::must, {}, {}, {}, {}};
+    goal.subject = chosen(option.name, text.substr(0, equals), garden.plantings);
     if (equals == std::string::npos)
         return goal;
     bool isNumber = false;
     goal.value = QString::fromStdString(text.substr(equals + 1)).toDouble(&isNumber);
-    if (!isNumber || !(*goal.value >= 0.0 && *goal.value <= 24.0))
-        refuse("--sun", text, "hours of sun a day after the =, such as \"hedge=4\"");
+    if (!isNumber || !(*goal.value >= 0.0 && *goal.value <= option.most))
+        refuse(option.name, text, option.expected);
     return goal;
+}
+
+double borneGust(const std::string& text, const Units& units)
+{
+    const auto gust_m_s = units.parseSpeed_m_s(QString::fromStdString(text));
+    if (!gust_m_s || !(*gust_m_s > 0.0 && *gust_m_s <= model::limits::kGust_m_s))
+        refuse("--bear", text, "a speed such as \"25 m/s\", \"90 km/h\" or \"56 mph\"");
+    return *gust_m_s;
 }
 
 } // namespace
@@ -245,8 +266,12 @@ std::vector<model::Goal> goalsOf(const Arguments& arguments, const Units& units,
                          shareOf("--relief", arguments.relief, units, 10.0),
                          {},
                          {}});
+    if (!arguments.bear.empty())
+        goals.push_back({GoalKind::gust, Want::must, {}, borneGust(arguments.bear, units), {}, {}});
     for (const auto& text : arguments.sun)
-        goals.push_back(sunGoal(text, garden));
+        goals.push_back(lightGoal(kSunOption, text, garden));
+    for (const auto& text : arguments.dli)
+        goals.push_back(lightGoal(kDliOption, text, garden));
     for (const auto& limb : arguments.keep)
         goals.push_back({GoalKind::keep, Want::must, limb, {}, {}, {}});
     for (const auto& limb : arguments.lose)

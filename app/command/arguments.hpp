@@ -29,6 +29,8 @@ struct Arguments {
     std::string humidity;
     std::string relief;           ///< "100 %"
     std::vector<std::string> sun; ///< "hedge=4"
+    std::vector<std::string> dli; ///< "bed=12"
+    std::string bear;             ///< "90 km/h"
     std::vector<std::string> keep;
     std::vector<std::string> lose;
     std::string leaf; ///< "15 %"

@@ -58,6 +58,16 @@ CLI::App* addSuggest(Verbs& verbs)
                      "Give a planting so many hours of sun a day, such as\n"
                      "hedge=4; without a number: what its plant needs")
         ->type_name("PLANTING=HOURS");
+    suggest
+        ->add_option("--dli", arguments.dli,
+                     "Give a planting so many mol/m2 of light for growth a day,\n"
+                     "such as bed=12; without a number: what its plant needs")
+        ->type_name("PLANTING=MOL");
+    suggest
+        ->add_option("--bear", arguments.bear,
+                     "Relieve every limb until it is expected to bear this gust,\n"
+                     "such as \"90 km/h\" or \"56 mph\"")
+        ->type_name("GUST");
     suggest->add_flag("--trade-off", arguments.tradeOff,
                       "Also what 5, 10, 15 % of the leaf and more would buy");
     suggest->add_option("--keep", arguments.keep, "A limb that stays, by its id")

@@ -581,6 +581,22 @@
         <source>Ask for it</source>
         <translation>Danach fragen</translation>
     </message>
+    <message>
+        <source>Bear a gust</source>
+        <translation>Einer Bö standhalten</translation>
+    </message>
+    <message>
+        <source>Give light for growth</source>
+        <translation>Licht zum Wachsen geben</translation>
+    </message>
+    <message>
+        <source>such as 90 km/h</source>
+        <translation>etwa 90 km/h</translation>
+    </message>
+    <message>
+        <source>mol a day, such as 12</source>
+        <translation>mol am Tag, etwa 12</translation>
+    </message>
 </context>
 <context>
     <name>HeightHelper</name>
@@ -3595,10 +3611,6 @@
         <translation>Innerhalb des Richtwerts nicht zu haben; näher geht es nicht.</translation>
     </message>
     <message>
-        <source>The goal about “%1” is left aside: there is no such limb or planting, or nothing is known of the sun it needs.</source>
-        <translation>Das Ziel zu „%1“ bleibt beiseite: es gibt keinen solchen Ast und keine solche Pflanzung, oder über die nötige Sonne ist nichts bekannt.</translation>
-    </message>
-    <message>
         <source>for twenty years or more</source>
         <translation>zwanzig Jahre oder länger</translation>
     </message>
@@ -4854,6 +4866,51 @@
         <source>Fungi enter the wounds of %1 with rain: cut when it is dry and no rain is forecast; best are six weeks without.</source>
         <translation>Mit dem Regen dringen Pilze in die Wunden ein (%1): schneiden Sie, wenn es trocken und kein Regen vorhergesagt ist; am besten sind sechs Wochen ohne.</translation>
     </message>
+    <message>
+        <source>%1 would be stripped inside and keep its leaf at the end only, which makes it whip and break.</source>
+        <translation>%1 würde innen ausgeputzt und behielte sein Laub nur am Ende; solche Äste peitschen und brechen.</translation>
+    </message>
+    <message>
+        <source>%1 would keep only %2 of its leaf on its inner two thirds: under %3 it is stripped to a tail, whips and breaks more easily. Leave inner side branches on it.</source>
+        <translation>%1 behielte nur %2 des Laubs auf den inneren zwei Dritteln: unter %3 ist ein Ast zum Löwenschwanz ausgeputzt, peitscht und bricht leichter. Lassen Sie innere Seitenäste stehen.</translation>
+    </message>
+    <message>
+        <source>%1 touches another limb or nearly so away from their fork, and they rub each other&apos;s bark off. Where that is so in the tree too, one of them goes first of all, as dead and broken wood does: the thinner or the worse placed. Mark it to go.</source>
+        <translation>%1 berührt abseits der Gabelung einen anderen Ast oder kommt ihm sehr nahe, und sie scheuern einander die Rinde ab. Wo das auch am Baum so ist, kommt einer von beiden vor allem anderen weg, wie totes und gebrochenes Holz: der dünnere oder der ungünstiger stehende. Markieren Sie ihn zum Wegnehmen.</translation>
+    </message>
+    <message>
+        <source>The limb that would break first</source>
+        <translation>Der Ast, der als erster bräche</translation>
+    </message>
+    <message>
+        <source>%1, in full leaf and crop: the gust in which it is expected to break %2, half of such limbs below it; wanted is %3 at least.</source>
+        <translation>%1, mit vollem Laub und Früchten: die Bö, in der er voraussichtlich bricht, %2, die Hälfte solcher Äste schon darunter; gewünscht sind mindestens %3.</translation>
+    </message>
+    <message>
+        <source>%1: light for growth %2 a day; wanted are %3.</source>
+        <translation>%1: Licht zum Wachsen %2 am Tag; gewünscht sind %3.</translation>
+    </message>
+    <message>
+        <source>The goal about “%1” is left aside: there is no such limb or planting, or nothing is known of the light it needs.</source>
+        <translation>Das Ziel zu „%1“ bleibt außer Acht: Es gibt keinen solchen Ast und keine solche Pflanzung, oder über den Lichtbedarf ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>As the shoots grow it holds %1.</source>
+        <translation>So wie die Triebe wachsen, hält das %1.</translation>
+    </message>
+    <message>
+        <source>Besides these cuts a fruit tree is renewed each year: some of last year&apos;s shoots go, with old fruiting wood.</source>
+        <translation>Neben diesen Schnitten wird ein Obstbaum jedes Jahr verjüngt: Ein Teil der vorjährigen Triebe kommt weg, mit altem Fruchtholz.</translation>
+    </message>
+    <message>
+        <source>Besides these cuts, renew the fruiting wood of %1 each year: about %2 of last year&apos;s shoots go, upright ones that fill the open middle of the crown first, then old fruiting wood back to young shoots.</source>
+        <translation>Verjüngen Sie neben diesen Schnitten jedes Jahr das Fruchtholz (%1): etwa %2 der vorjährigen Triebe kommen weg, zuerst aufrechte, die die offene Mitte der Krone füllen, dann altes Fruchtholz bis auf junge Triebe.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>two shares</comment>
+        <translation>%1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -5247,6 +5304,30 @@
     <message>
         <source>Found “%1”, expected %2.</source>
         <translation>„%1“ gefunden, %2 erwartet.</translation>
+    </message>
+    <message>
+        <source>A gust of %1 borne: %2</source>
+        <translation>Einer Bö von %1 standhalten: %2</translation>
+    </message>
+    <message>
+        <source>%1 of light for growth on %2</source>
+        <translation>%1 Licht zum Wachsen für %2</translation>
+    </message>
+    <message>
+        <source>The light for growth that it needs on %1</source>
+        <translation>So viel Licht zum Wachsen, wie gebraucht wird: %1</translation>
+    </message>
+    <message>
+        <source>mol a day such as 12</source>
+        <translation>mol am Tag, etwa 12</translation>
+    </message>
+    <message>
+        <source>a gust such as 90 km/h</source>
+        <translation>eine Bö, etwa 90 km/h</translation>
+    </message>
+    <message>
+        <source>bear a gust</source>
+        <translation>einer Bö standhalten</translation>
     </message>
 </context>
 <context>

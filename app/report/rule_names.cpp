@@ -30,6 +30,12 @@ const char* jsonName(model::advice::Rule rule)
         return "branch_to_stem";
     case Rule::woundSum:
         return "wound_sum";
+    case Rule::lionTail:
+        return "lion_tail";
+    case Rule::renewFruitWood:
+        return "renew_fruit_wood";
+    case Rule::rubbingLimbs:
+        return "rubbing_limbs";
     case Rule::cutOver50mm:
         return "cut_over_50_mm";
     case Rule::cutOver100mm:

@@ -77,11 +77,14 @@ Json findingList(std::span<const Finding> findings, const Wording& wording)
 
 Json toJson(const model::advice::GoalResult& result, const Wording& wording)
 {
+    const auto lost = result.lost.value_or(model::growth::GrownOn{});
     return {
         {"kind", word(result.goal.kind)},           {"want", word(result.goal.want)},
         {"subject", idOrNull(result.goal.subject)}, {"state", jsonName(result.state)},
         {"before", number(result.before)},          {"after", number(result.after)},
         {"wanted", number(result.wanted)},          {"sentence", plain(sentence(result, wording))},
+        {"lost_p10", dateOrNull(lost.early)},       {"lost_p50", dateOrNull(lost.middle)},
+        {"lost_p90", dateOrNull(lost.late)},
     };
 }
 

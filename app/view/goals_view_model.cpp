@@ -2,6 +2,8 @@
 
 #include "app/view/limb_title.hpp"
 #include "app/words/goal_words.hpp"
+#include "app/words/light_words.hpp"
+#include "model/document/limits.hpp"
 
 #include <algorithm>
 
@@ -11,6 +13,13 @@ namespace {
 using model::Goal;
 using model::GoalKind;
 using State = model::advice::GoalResult::State;
+
+QString plantingName(const model::Garden& garden, const std::string& id)
+{
+    const auto planting = std::ranges::find(garden.plantings, id, &model::Planting::id);
+    return QString::fromStdString(
+        planting == garden.plantings.end() || planting->name.empty() ? id : planting->name);
+}
 
 /// What the goal is about, before anything is known of it.
 QString subjectOf(const Goal& goal, const model::Garden& garden, const model::Tree& tree,
@@ -25,15 +34,21 @@ QString subjectOf(const Goal& goal, const model::Garden& garden, const model::Tr
             .arg(units.share(goal.value.value_or(1.0)),
                  goal.subject.empty() ? GoalsViewModel::tr("every limb") : limbName);
     case GoalKind::light: {
-        const auto planting =
-            std::ranges::find(garden.plantings, goal.subject, &model::Planting::id);
-        const QString name = planting == garden.plantings.end() || planting->name.empty()
-                                 ? id
-                                 : QString::fromStdString(planting->name);
+        const QString name = plantingName(garden, goal.subject);
         return goal.value
                    ? GoalsViewModel::tr("%1 of sun on %2").arg(units.hours(*goal.value), name)
                    : GoalsViewModel::tr("The sun that it needs on %1").arg(name);
     }
+    case GoalKind::gust:
+        return GoalsViewModel::tr("A gust of %1 borne: %2")
+            .arg(units.speed(goal.value.value_or(0.0)),
+                 goal.subject.empty() ? GoalsViewModel::tr("every limb") : limbName);
+    case GoalKind::dli:
+        return goal.value
+                   ? GoalsViewModel::tr("%1 of light for growth on %2")
+                         .arg(molWords(*goal.value, units), plantingName(garden, goal.subject))
+                   : GoalsViewModel::tr("The light for growth that it needs on %1")
+                         .arg(plantingName(garden, goal.subject));
     case GoalKind::keep:
         return GoalsViewModel::tr("%1 stays").arg(limbName);
     case GoalKind::lose:
@@ -144,6 +159,33 @@ bool GoalsViewModel::light(int planting, const QString& hours)
             return refuse(hours, tr("hours of sun a day such as 4.5"));
     }
     return put(tr("give light"), std::move(goal));
+}
+
+bool GoalsViewModel::lightForGrowth(int planting, const QString& moles)
+{
+    const auto& all = workspace_.garden().plantings;
+    if (planting < 0 || planting >= static_cast<int>(all.size()))
+        return false;
+    Goal goal{
+        GoalKind::dli, model::Want::must, all[static_cast<std::size_t>(planting)].id, {}, {}, {}};
+    if (!moles.trimmed().isEmpty()) {
+        bool isNumber = false;
+        QString plain = moles.trimmed();
+        plain.remove(QStringLiteral("mol"));
+        goal.value =
+            plain.trimmed().replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&isNumber);
+        if (!isNumber || !(*goal.value > 0.0 && *goal.value <= 100.0))
+            return refuse(moles, tr("mol a day such as 12"));
+    }
+    return put(tr("give light"), std::move(goal));
+}
+
+bool GoalsViewModel::bear(const QString& gust)
+{
+    const auto speed = workspace_.units().parseSpeed_m_s(gust);
+    if (!speed || !(*speed > 0.0 && *speed <= model::limits::kGust_m_s))
+        return refuse(gust, tr("a gust such as 90 km/h"));
+    return put(tr("bear a gust"), {GoalKind::gust, model::Want::must, {}, speed, {}, {}});
 }
 
 bool GoalsViewModel::takeAtMost(const QString& share)

@@ -36,6 +36,10 @@ public:
     Q_INVOKABLE bool relieve(const QString& share);
     /// \param hours  of sun a day, as typed; empty: what the plant needs at least
     Q_INVOKABLE bool light(int planting, const QString& hours);
+    /// \param moles  a square metre and day, as typed; empty: what the plant needs at least
+    Q_INVOKABLE bool lightForGrowth(int planting, const QString& moles);
+    /// \param gust  that every limb is to bear, as typed: "90 km/h"
+    Q_INVOKABLE bool bear(const QString& gust);
     Q_INVOKABLE bool takeAtMost(const QString& share);
     /// \param row  of goals()
     Q_INVOKABLE void remove(int row);

@@ -167,6 +167,32 @@ QString shapeSentence(const Parts& p)
         return Words::tr("%1 takes over and is %2 as thick as the cut; a half or more would be "
                          "better.")
             .arg(p.who(), p.share(f.found));
+    case Rule::lionTail:
+        if (!f.found)
+            return Words::tr("%1 would be stripped inside and keep its leaf at the end only, which "
+                             "makes it whip and break.")
+                .arg(p.who());
+        return Words::tr("%1 would keep only %2 of its leaf on its inner two thirds: under %3 it "
+                         "is stripped to a tail, whips and breaks more easily. Leave inner side "
+                         "branches on it.")
+            .arg(p.who(), p.share(f.found), p.share(f.limit));
+    case Rule::renewFruitWood:
+        if (!f.found || !f.limit)
+            return Words::tr("Besides these cuts a fruit tree is renewed each year: some of last "
+                             "year's shoots go, with old fruiting wood.");
+        return Words::tr("Besides these cuts, renew the fruiting wood of %1 each year: about %2 of "
+                         "last year's shoots go, upright ones that fill the open middle of the "
+                         "crown first, then old fruiting wood back to young shoots.")
+            .arg(commonName(p.wording.species),
+                 p.share(f.found) == p.share(f.limit)
+                     ? p.share(f.found)
+                     : Words::tr("%1 to %2", "two shares").arg(p.share(f.found), p.share(f.limit)));
+    case Rule::rubbingLimbs:
+        return Words::tr("%1 touches another limb or nearly so away from their fork, and they rub "
+                         "each other's bark off. Where that is so in the tree too, one of them "
+                         "goes first of all, as dead and broken wood does: the thinner or the "
+                         "worse placed. Mark it to go.")
+            .arg(p.who());
     case Rule::branchToStem:
         return Words::tr("%1 is %2 as thick as the wood it grows from: over %3 the wound closes "
                          "badly, so shortening it would be better.")

@@ -1,5 +1,8 @@
 #include "app/words/goal_words.hpp"
 
+#include "app/words/growth_words.hpp"
+#include "app/words/light_words.hpp"
+
 namespace app {
 namespace {
 
@@ -33,18 +36,50 @@ QString relief(const GoalResult& result, const Wording& wording)
         .arg(subject, gust, change(units.share(*result.before), units.share(*result.after)), most);
 }
 
+/// The gust in which a limb is expected to break.
+QString gust(const GoalResult& result, const Wording& wording)
+{
+    const Units& units = wording.units;
+    const QString subject = result.goal.subject.empty()
+                                ? Words::tr("The limb that would break first")
+                                : capitalised(limbName(wording, result.goal.subject));
+    if (!result.before)
+        return Words::tr("%1 has no sound wood to reckon with.").arg(subject);
+    if (!result.after)
+        return Words::tr("%1 goes, and its load with it.").arg(subject);
+    return Words::tr("%1, in full leaf and crop: the gust in which it is expected to break %2, "
+                     "half of such limbs below it; wanted is %3 at least.")
+        .arg(subject, change(units.speed(*result.before), units.speed(*result.after)),
+             units.speed(*result.wanted));
+}
+
+QString withoutTree(const GoalResult& result, const QString& atBest)
+{
+    if (*result.atBest >= *result.wanted)
+        return {};
+    return QLatin1Char(' ') +
+           Words::tr("Without this tree it would be %1: other things shade it too.").arg(atBest);
+}
+
 QString light(const GoalResult& result, const Wording& wording)
 {
     const Units& units = wording.units;
-    QString text = Words::tr("%1: direct sun %2 a day; wanted are %3.")
-                       .arg(thingName(wording.garden, result.goal.subject),
-                            change(units.hours(*result.before), units.hours(*result.after)),
-                            units.hours(*result.wanted));
-    if (*result.atBest < *result.wanted)
-        text += QLatin1Char(' ') +
-                Words::tr("Without this tree it would be %1: other things shade it too.")
-                    .arg(units.hours(*result.atBest));
-    return text;
+    return Words::tr("%1: direct sun %2 a day; wanted are %3.")
+               .arg(thingName(wording.garden, result.goal.subject),
+                    change(units.hours(*result.before), units.hours(*result.after)),
+                    units.hours(*result.wanted)) +
+           withoutTree(result, units.hours(*result.atBest));
+}
+
+/// Light for growth.
+QString moles(const GoalResult& result, const Wording& wording)
+{
+    const Units& units = wording.units;
+    return Words::tr("%1: light for growth %2 a day; wanted are %3.")
+               .arg(thingName(wording.garden, result.goal.subject),
+                    change(molWords(*result.before, units), molWords(*result.after, units)),
+                    molWords(*result.wanted, units)) +
+           withoutTree(result, molWords(*result.atBest, units));
 }
 
 QString measured(const GoalResult& result, const Wording& wording)
@@ -53,8 +88,12 @@ QString measured(const GoalResult& result, const Wording& wording)
     switch (result.goal.kind) {
     case GoalKind::relief:
         return relief(result, wording);
+    case GoalKind::gust:
+        return gust(result, wording);
     case GoalKind::light:
         return light(result, wording);
+    case GoalKind::dli:
+        return moles(result, wording);
     case GoalKind::keep:
         return Words::tr("%1 is to stay.").arg(capitalised(subject));
     case GoalKind::lose:
@@ -87,9 +126,13 @@ QString sentence(const GoalResult& result, const Wording& wording)
 {
     if (result.state == State::leftAside)
         return Words::tr("The goal about “%1” is left aside: there is no such limb or planting, or "
-                         "nothing is known of the sun it needs.")
+                         "nothing is known of the light it needs.")
             .arg(QString::fromStdString(result.goal.subject));
-    return measured(result, wording) + QLatin1Char(' ') + verdict(result.state);
+    QString text = measured(result, wording) + QLatin1Char(' ') + verdict(result.state);
+    if (result.lost)
+        text += QLatin1Char(' ') +
+                Words::tr("As the shoots grow it holds %1.").arg(holdsTill(*result.lost, wording));
+    return text;
 }
 
 } // namespace app

@@ -23,7 +23,9 @@ QString day(std::chrono::year_month_day date, bool toTheMonth, const Units& unit
         .arg(static_cast<int>(date.year()));
 }
 
-QString span(const Regrowth& regrowth, const Wording& wording)
+} // namespace
+
+QString holdsTill(const model::growth::GrownOn& regrowth, const Wording& wording)
 {
     using std::chrono::sys_days;
     const Units& units = wording.units;
@@ -43,6 +45,8 @@ QString span(const Regrowth& regrowth, const Wording& wording)
     return Words::tr("till about %1 (between %2 and %3)")
         .arg(said(*regrowth.middle), said(*regrowth.early), said(*regrowth.late));
 }
+
+namespace {
 
 /// "Kept like that it wants three cuts a year."
 QString howOften(double cutsAYear, const Wording& wording)
@@ -69,7 +73,8 @@ QString sentence(const Regrowth& regrowth, const Wording& wording)
             .arg(strip, limb);
     QString text =
         Words::tr("%1 has %2 to spare and holds %3; %4 comes down first.")
-            .arg(strip, wording.units.length(regrowth.spare_m), span(regrowth, wording), limb);
+            .arg(strip, wording.units.length(regrowth.spare_m),
+                 holdsTill({regrowth.early, regrowth.middle, regrowth.late}, wording), limb);
     if (regrowth.cutsAYear && regrowth.middle)
         text += QLatin1Char(' ') + howOften(*regrowth.cutsAYear, wording);
     return text;
@@ -111,7 +116,9 @@ QStringList holdLines(const std::vector<Hold>& holds, const Wording& wording)
         }
         lines << Words::tr("%1 to spare: %2 of the leaf; %3 holds %4.")
                      .arg(spare, units.share(hold.leafShare),
-                          thingName(wording.garden, hold.first->strip), span(*hold.first, wording));
+                          thingName(wording.garden, hold.first->strip),
+                          holdsTill({hold.first->early, hold.first->middle, hold.first->late},
+                                    wording));
     }
     return lines;
 }

@@ -7,6 +7,9 @@
 
 namespace app {
 
+/// How long something holds: "till about 12 May 2027 (between ... and ...)".
+[[nodiscard]] QString holdsTill(const model::growth::GrownOn& lost, const Wording& wording);
+
 /// When the headroom over one strip is lost again, and how often a year it wants cutting.
 [[nodiscard]] QString sentence(const model::growth::Regrowth& regrowth, const Wording& wording);
 

@@ -1,16 +1,21 @@
 #include "model/advice/goal_results.hpp"
 
+#include "model/growth/grown.hpp"
+#include "model/load/breaking_gust.hpp"
+
 #include <algorithm>
+#include <limits>
 
 namespace model::advice {
 namespace {
 
 constexpr double kNearlyMet = 1e-6;
 
-load::TreeLoad inStorm(const Patient& patient, const Tree& tree)
+load::TreeLoad inStorm(const Patient& patient, const Tree& tree,
+                       std::optional<double> gust_m_s = {})
 {
     load::Conditions conditions;
-    conditions.gust_m_s = patient.garden.designGust_m_s;
+    conditions.gust_m_s = gust_m_s.value_or(patient.garden.designGust_m_s);
     return load::treeLoad(tree, patient.foliation, patient.species, patient.garden.place,
                           patient.garden.exposure, conditions);
 }
@@ -42,19 +47,87 @@ void measureRelief(const Patient& patient, const Tree& standing, GoalResult& res
         result.state = GoalResult::State::missed;
 }
 
-void measureLight(const Patient& patient, const Tree& standing, GoalResult& result)
+/// The gust in which the first of the limbs asked about is expected to break, with every unknown at
+/// its middle (L22); blank: no limb that could.
+std::optional<double> firstBreak_m_s(const Patient& patient, const Tree& tree, const Goal& goal,
+                                     std::string* limb = nullptr)
 {
-    result.wanted = wantedSun_h(result.goal, patient.garden, patient.around->tables);
+    load::Conditions conditions;
+    conditions.gust_m_s = load::kReferenceGust_m_s;
+    const auto load = load::loadCase(tree, patient.foliation, patient.species, patient.garden.place,
+                                     patient.garden.exposure, conditions);
+    const load::BreakingLimbs limbs(tree, load, patient.species, patient.garden.exposure);
+    std::optional<double> first;
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
+        if (!goal.subject.empty() && tree.limbs[i].id != goal.subject)
+            continue;
+        const auto middle = limbs.middle(i);
+        if (!middle.at.hasStrength)
+            continue;
+        const double gust = middle.breaks ? std::min(middle.gust_m_s, load::kGreatestGust_m_s)
+                                          : load::kGreatestGust_m_s;
+        if (!first || gust < *first) {
+            first = gust;
+            if (limb)
+                *limb = tree.limbs[i].id;
+        }
+    }
+    return first;
+}
+
+void measureGust(const Patient& patient, const Tree& standing, GoalResult& result)
+{
+    result.wanted = result.goal.value;
+    result.before = firstBreak_m_s(patient, patient.tree, result.goal, &result.worstLimb);
+    result.after = firstBreak_m_s(patient, standing, result.goal);
+    const auto after = inStorm(patient, standing, result.goal.value);
+    if (const auto* limb = worst(after, standing, result.goal);
+        limb && limb->utilisation > 1.0 + kNearlyMet)
+        result.state = GoalResult::State::missed;
+}
+
+/// How long shoots may grow before a planting has less light than is wanted, m; infinite: for as
+/// long as anybody plans (A16).
+double shootThatShades_m(const LightGoals& light, const Tree& standing, double wanted)
+{
+    constexpr double kFarthest_m = 16.0;
+    constexpr int kHalves = 10; // to 2 cm
+    const auto holds = [&](double shoot_m) {
+        return light.light(growth::grown(standing, shoot_m)).front() >= wanted - kNearlyMet;
+    };
+    if (holds(kFarthest_m))
+        return std::numeric_limits<double>::infinity();
+    double low = 0.0;
+    double high = kFarthest_m;
+    for (int i = 0; i < kHalves; ++i) {
+        const double middle = (low + high) / 2.0;
+        (holds(middle) ? low : high) = middle;
+    }
+    return low;
+}
+
+void measureLight(const Patient& patient, const Tree& standing, double leafShare,
+                  GoalResult& result)
+{
+    result.wanted = wantedLight(result.goal, patient.garden, patient.around->tables);
     const auto planting = static_cast<std::size_t>(
         std::ranges::find(patient.garden.plantings, result.goal.subject, &Planting::id) -
         patient.garden.plantings.begin());
-    const LightGoals light(patient.garden, patient.tree, *patient.around, patient.date.year(),
-                           {{planting, *result.wanted, result.goal.months}});
-    result.before = light.now_h().front();
-    result.after = light.hours(standing).front();
-    result.atBest = light.without_h().front();
-    if (*result.after < *result.wanted - kNearlyMet)
+    const LightGoals light(
+        patient.garden, patient.tree, *patient.around, patient.date.year(),
+        {{planting, *result.wanted, result.goal.months, result.goal.kind == GoalKind::dli}});
+    result.before = light.now().front();
+    result.after = light.light(standing).front();
+    result.atBest = light.without().front();
+    if (*result.after < *result.wanted - kNearlyMet) {
         result.state = GoalResult::State::missed;
+        return;
+    }
+    const auto rate =
+        growth::shootRate(patient.tree, patient.species, patient.garden.place, leafShare);
+    result.lost =
+        growth::grownOn(shootThatShades_m(light, standing, *result.wanted), rate,
+                        patient.species.practice.shootPattern, patient.garden.place, patient.date);
 }
 
 void measureLimb(const Patient& patient, const Tree& standing, GoalResult& result)
@@ -74,8 +147,8 @@ bool canBeAsked(const Goal& goal, const Patient& patient)
 {
     if (!namesSomething(goal, patient.garden, patient.tree))
         return false;
-    return goal.kind != GoalKind::light ||
-           (patient.around && wantedSun_h(goal, patient.garden, patient.around->tables));
+    return !Targets::isLight(goal) ||
+           (patient.around && wantedLight(goal, patient.garden, patient.around->tables));
 }
 
 std::vector<GoalResult> goalResults(const Patient& patient, const std::vector<Goal>& goals,
@@ -89,8 +162,10 @@ std::vector<GoalResult> goalResults(const Patient& patient, const std::vector<Go
             result.state = GoalResult::State::leftAside;
         } else if (goal.kind == GoalKind::relief) {
             measureRelief(patient, standing, result);
-        } else if (goal.kind == GoalKind::light) {
-            measureLight(patient, standing, result);
+        } else if (goal.kind == GoalKind::gust) {
+            measureGust(patient, standing, result);
+        } else if (Targets::isLight(goal)) {
+            measureLight(patient, standing, leafShare, result);
         } else if (goal.kind == GoalKind::leaf) {
             result.wanted = goal.value;
             result.after = leafShare;

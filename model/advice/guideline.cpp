@@ -34,8 +34,8 @@ bool holds(const std::vector<Rule>& rules, Rule rule)
 
 Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowance,
                      const std::atomic<bool>* cancel, Effort effort)
-    : tree_(tree), foliation_(foliation), allowance_(allowance), cancel_(cancel), effort_(effort),
-      before_(crownShape(tree, foliation))
+    : tree_(tree), foliation_(foliation), allowance_(allowance), cancel_(cancel),
+      effort_(std::move(effort)), before_(crownShape(tree, foliation))
 {
 }
 
@@ -69,13 +69,16 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) && targets.met(after);
     };
-    if (decisions.goals == 0)
+    if (decisions.goals == 0) {
+        decisions.progress = effort_.progress;
         return leastLeaf(decisions, cancel_);
+    }
     const LimbStates states(tree_, foliation_, decisions);
     decisions.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
         targets.lookCloser(states, allowed, leafMost, reach);
     };
     decisions.start = likely(decisions);
+    decisions.progress = effort_.progress;
     return leastLeaf(decisions, cancel_);
 }
 

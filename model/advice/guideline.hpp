@@ -15,6 +15,7 @@ namespace model::advice {
 struct Effort {
     long nodes{Decisions{}.nodesMost}; ///< partial choices looked at
     long asked{Decisions{}.askedMost}; ///< cut trees measured
+    Progress progress{};               ///< of the search that trusts the bound alone
 };
 
 /// One tree and what the guideline lets be taken of it: answers "what is the least leaf for this?".

@@ -8,13 +8,14 @@
 namespace model::advice {
 namespace {
 
-constexpr double kRounding_h = 1e-6;
+constexpr double kRounding = 1e-6;
 constexpr double kFloat = 2e-5; // the study's own rounding (LightGoals.* tests)
 
 /// Coarser than the light that is reported, and the same for every set of cuts: a tenth of the
 /// rays, within 3 % of the hours (docs/methods/advice.md, A6).
 constexpr std::chrono::minutes kStep{20};
 constexpr int kDaysPerMonth = 1;
+constexpr int kSkyDirections = 60; // for light from the sky
 
 std::vector<light::SampleDay> daysOf(const LightWish& wish, const Place& place,
                                      std::chrono::year year)
@@ -28,11 +29,6 @@ std::vector<light::SampleDay> daysOf(const LightWish& wish, const Place& place,
             days.push_back(day);
         }
     return days;
-}
-
-double sun_h(const std::vector<light::SurfaceDay>& days)
-{
-    return days.front().mean.sun_h;
 }
 
 } // namespace
@@ -51,35 +47,43 @@ LightGoals::LightGoals(const Garden& garden, const Tree& tree, const Surrounding
         light::StudyQuestion question;
         question.days = daysOf(wish, garden.place, year);
         question.step = kStep;
-        question.skyDirections = 0;
+        question.skyDirections = wish.moles ? kSkyDirections : 0;
+        if (wish.moles)
+            question.weather = light::weatherAt(garden.place);
         studies_.emplace_back(garden, around.foliations, around.tables, index,
                               std::vector{light::levelSurface(garden.plantings[wish.planting])},
                               question);
-        wanted_h_.push_back(wish.sun_h);
-        without_h_.push_back(sun_h(studies_.back().without()));
+        moles_.push_back(wish.moles ? 1 : 0);
+        wanted_.push_back(wish.wanted);
+        without_.push_back(amount(moles_.size() - 1, studies_.back().without()));
     }
-    now_h_ = hours(tree);
-    bare_h_ = hours(bareTrunk_);
+    now_ = light(tree);
+    bare_ = light(bareTrunk_);
     ease(1.0);
 }
 
 void LightGoals::ease(double share)
 {
-    most_h_.clear();
+    most_.clear();
     lacking_.clear();
     for (std::size_t i = 0; i < studies_.size(); ++i) {
-        most_h_.push_back(
-            std::min(wanted_h_[i], now_h_[i] + share * std::max(0.0, wanted_h_[i] - now_h_[i])));
-        if (now_h_[i] < most_h_[i] - kRounding_h)
+        most_.push_back(
+            std::min(wanted_[i], now_[i] + share * std::max(0.0, wanted_[i] - now_[i])));
+        if (now_[i] < most_[i] - kRounding)
             lacking_.push_back(i);
     }
 }
 
-std::vector<double> LightGoals::hours(const Tree& tree) const
+double LightGoals::amount(std::size_t wish, const std::vector<light::SurfaceDay>& days) const
+{
+    return moles_[wish] != 0 ? days.front().mean.dli_mol : days.front().mean.sun_h;
+}
+
+std::vector<double> LightGoals::light(const Tree& tree) const
 {
     std::vector<double> all;
-    for (const auto& study : studies_)
-        all.push_back(sun_h(study.with(tree)));
+    for (std::size_t wish = 0; wish < studies_.size(); ++wish)
+        all.push_back(amount(wish, studies_[wish].with(tree)));
     return all;
 }
 
@@ -98,14 +102,14 @@ Tree LightGoals::standingAlone(const Taken& taken) const
     return alone;
 }
 
-const std::vector<double>& LightGoals::takenAlone_h(std::size_t limb, double from_m) const
+const std::vector<double>& LightGoals::takenAlone(std::size_t limb, double from_m) const
 {
-    auto [known, isNew] = alone_h_.try_emplace({limb, from_m});
+    auto [known, isNew] = alone_.try_emplace({limb, from_m});
     if (isNew) {
         const Tree alone = standingAlone({limb, from_m, 1.0});
-        const auto shaded = hours(alone);
+        const auto shaded = light(alone);
         for (std::size_t i = 0; i < shaded.size(); ++i)
-            known->second.push_back(std::max(0.0, bare_h_[i] - shaded[i]));
+            known->second.push_back(std::max(0.0, bare_[i] - shaded[i]));
     }
     return known->second;
 }
@@ -115,9 +119,9 @@ std::vector<double> LightGoals::help(const Taken& taken) const
     std::vector<double> all;
     if (lacking_.empty())
         return all;
-    const auto& alone_h = takenAlone_h(taken.limb, taken.from_m);
+    const auto& alone = takenAlone(taken.limb, taken.from_m);
     for (const auto i : lacking_)
-        all.push_back(taken.share * alone_h[i] / (most_h_[i] - now_h_[i]));
+        all.push_back(taken.share * alone[i] / (most_[i] - now_[i]));
     return all;
 }
 
@@ -126,9 +130,11 @@ const std::vector<LightReach>& LightGoals::reaches(const LimbForms& forms) const
     if (forms_ != forms) {
         forms_ = forms;
         reaches_.clear();
-        for (const auto& study : studies_)
-            reaches_.emplace_back(study, tree_, forms,
-                                  [](const light::StudyRay& ray) { return ray.worth.sun_h; });
+        for (std::size_t wish = 0; wish < studies_.size(); ++wish)
+            reaches_.emplace_back(studies_[wish], tree_, forms,
+                                  [moles = moles_[wish] != 0](const light::StudyRay& ray) {
+                                      return moles ? ray.worth.dli_mol : ray.worth.sun_h;
+                                  });
     }
     return reaches_;
 }
@@ -141,10 +147,10 @@ void LightGoals::lookCloser(const LimbStates& states, const Allowed& allowed, do
     const auto& all = reaches(states.forms());
     for (const auto i : lacking_) {
         auto most = all[i].most(states, allowed, leafMost);
-        const double whole_h = most_h_[i] - now_h_[i];
-        reach.asked[first] = (most_h_[i] - kFloat * most_h_[i] - most.sure) / whole_h;
+        const double whole = most_[i] - now_[i];
+        reach.asked[first] = (most_[i] - kFloat * most_[i] - most.sure) / whole;
         for (double& more : most.more)
-            more /= whole_h;
+            more /= whole;
         reach.helps[first++] = std::move(most.more);
     }
 }
@@ -152,7 +158,7 @@ void LightGoals::lookCloser(const LimbStates& states, const Allowed& allowed, do
 bool LightGoals::met(const Tree& cut) const
 {
     return std::ranges::all_of(lacking_, [&](std::size_t i) {
-        return sun_h(studies_[i].with(cut)) >= most_h_[i] - kRounding_h;
+        return amount(i, studies_[i].with(cut)) >= most_[i] - kRounding;
     });
 }
 

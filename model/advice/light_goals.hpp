@@ -20,14 +20,15 @@ struct Surroundings {
     std::span<const Foliation> foliations; ///< one for each tree, in order, as sketched
 };
 
-/// Hours of sun wanted on the top of one planting.
+/// Light wanted on the top of one planting.
 struct LightWish {
     std::size_t planting{};  ///< index into Garden::plantings
-    double sun_h{};          ///< effective hours a day, mean of the months
+    double wanted{};         ///< effective hours of sun a day, or mol/m2; mean of the months
     std::vector<int> months; ///< 1..12; none: the growing season
+    bool moles{};            ///< light for growth, beam and sky, instead of hours of sun
 };
 
-/// Plantings that are to have their sun back.
+/// Plantings that are to have their light back.
 class LightGoals {
 public:
     LightGoals(const Garden& garden, const Tree& tree, const Surroundings& around,
@@ -36,7 +37,7 @@ public:
     /// The same, each asking only for this share of the way from what is to what is wanted.
     void ease(double share);
 
-    /// Plantings that lack sun: the goals that help() speaks of.
+    /// Plantings that lack light: the goals that help() speaks of.
     [[nodiscard]] std::size_t count() const { return lacking_.size(); }
     /// A6.
     [[nodiscard]] std::vector<double> help(const Taken& taken) const;
@@ -47,29 +48,32 @@ public:
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
 
-    /// Effective sun hours a day for each wish.
-    [[nodiscard]] std::vector<double> hours(const Tree& tree) const;
-    [[nodiscard]] const std::vector<double>& now_h() const { return now_h_; }
+    /// Of each wish, in its unit.
+    [[nodiscard]] std::vector<double> light(const Tree& tree) const;
+    [[nodiscard]] const std::vector<double>& now() const { return now_; }
     /// If the tree were away.
-    [[nodiscard]] const std::vector<double>& without_h() const { return without_h_; }
+    [[nodiscard]] const std::vector<double>& without() const { return without_; }
 
 private:
     [[nodiscard]] Tree standingAlone(const Taken& taken) const;
-    /// Hours that the whole part takes from each planting when it stands alone; kept once known.
-    [[nodiscard]] const std::vector<double>& takenAlone_h(std::size_t limb, double from_m) const;
+    /// Light that the whole part takes from each planting when it stands alone; kept once known.
+    [[nodiscard]] const std::vector<double>& takenAlone(std::size_t limb, double from_m) const;
 
     [[nodiscard]] const std::vector<LightReach>& reaches(const LimbForms& forms) const;
 
     const Tree& tree_;
     Tree bareTrunk_;
+    [[nodiscard]] double amount(std::size_t wish, const std::vector<light::SurfaceDay>& days) const;
+
     std::vector<light::LightStudy> studies_;
-    std::vector<double> wanted_h_;
-    std::vector<double> most_h_; ///< eased
-    std::vector<double> now_h_;
-    std::vector<double> without_h_;
-    std::vector<double> bare_h_; ///< with the stem's wood alone
+    std::vector<char> moles_; ///< per wish
+    std::vector<double> wanted_;
+    std::vector<double> most_; ///< eased
+    std::vector<double> now_;
+    std::vector<double> without_;
+    std::vector<double> bare_; ///< with the stem's wood alone
     std::vector<std::size_t> lacking_;
-    mutable std::map<std::pair<std::size_t, double>, std::vector<double>> alone_h_;
+    mutable std::map<std::pair<std::size_t, double>, std::vector<double>> alone_;
     mutable LimbForms forms_;                 ///< that reaches_ are of
     mutable std::vector<LightReach> reaches_; ///< by wish
 };

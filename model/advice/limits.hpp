@@ -18,6 +18,8 @@ inline constexpr double kLateralGood = 0.5;
 inline constexpr double kBranchToStem = 0.5;
 inline constexpr double kMovedAside = 0.10; ///< of the crown's reach
 inline constexpr double kWoundSum = 1.0 / 3.0;
+inline constexpr double kInnerLeafLeast = 0.50; ///< of a limb's leaf, on its inner two thirds
+inline constexpr double kRubbing_m = 0.02;      ///< limbs so near rub in a breeze
 
 inline constexpr double kWoundSmall_m = 0.05;
 inline constexpr double kWoundLarge_m = 0.10;

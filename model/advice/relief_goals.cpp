@@ -26,19 +26,21 @@ double bears_Nm(const load::Governing& worst, const load::Piece& piece, double s
     return share * worst.stress_Pa * section.bending_m3;
 }
 
-load::Conditions stormOver(const Garden& garden)
+load::Conditions stormOf(double gust_m_s)
 {
     load::Conditions conditions;
-    conditions.gust_m_s = garden.designGust_m_s;
+    conditions.gust_m_s = gust_m_s;
     return conditions;
 }
 
 } // namespace
 
 ReliefGoals::ReliefGoals(const Garden& garden, const Tree& tree, const Foliation& foliation,
-                         const Species& species, std::vector<std::optional<double>> most)
+                         const Species& species, std::vector<std::optional<double>> most,
+                         std::optional<double> gust_m_s)
     : tree_(tree), foliation_(foliation),
-      study_(tree, foliation, species, garden.place, garden.exposure, stormOver(garden)),
+      study_(tree, foliation, species, garden.place, garden.exposure,
+             stormOf(gust_m_s.value_or(garden.designGust_m_s))),
       case_(study_.loadCase()), governing_(study_.governing()), wanted_(std::move(most)),
       now_(tree.limbs.size())
 {
@@ -150,7 +152,7 @@ std::vector<double> ReliefGoals::help(const Taken& taken) const
 }
 
 void ReliefGoals::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                             Reach& reach) const
+                             std::size_t first, Reach& reach) const
 {
     if (places_.empty() || case_.propped)
         return; // what props take shifts with every cut
@@ -169,9 +171,9 @@ void ReliefGoals::lookCloser(const LimbStates& states, const Allowed& allowed, d
     for (std::size_t i = 0; i < places_.size(); ++i) {
         const double whole_Nm = places_[i].excess_Nm;
         const double rough_Nm = kLaidOut * (places_[i].bears_Nm + most[i].asked_Nm);
-        reach.asked[i] = std::max(0.0, most[i].asked_Nm - rough_Nm) / whole_Nm;
+        reach.asked[first + i] = std::max(0.0, most[i].asked_Nm - rough_Nm) / whole_Nm;
         for (std::size_t o = 0; o < most[i].more_Nm.size(); ++o)
-            reach.helps[i][o] = most[i].more_Nm[o] / whole_Nm;
+            reach.helps[first + i][o] = most[i].more_Nm[o] / whole_Nm;
     }
 }
 

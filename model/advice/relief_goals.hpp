@@ -16,8 +16,10 @@ class ReliefGoals {
 public:
     /// \param most  per limb: utilisation at most; blank: not asked. Dead and cracked limbs have no
     ///              strength to count on and are passed over: they are an arborist's work.
+    /// \param gust_m_s  3-second gust at 10 m over open ground; blank: the garden's design gust
     ReliefGoals(const Garden& garden, const Tree& tree, const Foliation& foliation,
-                const Species& species, std::vector<std::optional<double>> most);
+                const Species& species, std::vector<std::optional<double>> most,
+                std::optional<double> gust_m_s = {});
 
     /// The same, each asking only for this share of the way from what is to what is wanted.
     void ease(double share);
@@ -27,9 +29,9 @@ public:
     /// A6.
     [[nodiscard]] std::vector<double> help(const Taken& taken) const;
     /// The same for sets of cuts that take only allowed options and no more leaf than this, seen
-    /// more closely (A6): puts its goals into the reach, first of all.
+    /// more closely (A6): puts its goals into the reach, from the `first` on.
     void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                    Reach& reach) const;
+                    std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
 

@@ -43,7 +43,7 @@ struct ReliefReach::Loss {
     double relief_Nm{}; ///< all together
 };
 
-ReliefReach::ReliefReach(load::LoadStudy& study, const Tree& tree, const Foliation& foliation,
+ReliefReach::ReliefReach(const load::LoadStudy& study, const Tree& tree, const Foliation& foliation,
                          LimbForms forms, std::vector<HardPressed> places)
     : study_(study), tree_(tree), foliation_(foliation), forms_(std::move(forms)),
       order_(limbOrder(tree)), places_(std::move(places)), parts_(places_.size())

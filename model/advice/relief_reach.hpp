@@ -23,10 +23,9 @@ struct HardPressed {
 /// each other as the cuts may change it (docs/methods/advice.md, A6).
 class ReliefReach {
 public:
-    /// \param study  of the tree; it is left with another drawing of it. Outlives this, as the tree
-    ///               and its foliation do.
+    /// \param study  of the tree, which outlives this, as its foliation does
     /// \param forms  of each limb: the shapes that it may have
-    ReliefReach(load::LoadStudy& study, const Tree& tree, const Foliation& foliation,
+    ReliefReach(const load::LoadStudy& study, const Tree& tree, const Foliation& foliation,
                 LimbForms forms, std::vector<HardPressed> places);
     [[nodiscard]] const LimbForms& forms() const { return forms_; }
 
@@ -100,7 +99,7 @@ private:
     [[nodiscard]] Most mostAt(const Asked& asked, const load::LoadCase& load,
                               const View& view) const;
 
-    load::LoadStudy& study_;
+    mutable load::LoadStudy study_; ///< of one cut tree after another
     const Tree& tree_;
     const Foliation& foliation_;
     LimbForms forms_;

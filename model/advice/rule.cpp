@@ -38,6 +38,16 @@ RuleFacts ruleFacts(Rule rule)
                      "Arboriculture & Urban Forestry 32(2):74-79"};
     case Rule::woundSum:
         return {"1", "BS 3998 draft 2008, annex E.1.3 (cut sections over a third of the stem's)"};
+    case Rule::lionTail:
+        return {"1", "ANSI A300-1995 5.3.1 (half of the foliage of each limb on its lower two "
+                     "thirds); ANSI A300 Part 1-2008 and 2017 (lion's-tailing is not acceptable)"};
+    case Rule::renewFruitWood:
+        return {"1",
+                "University of California, The Backyard Orchard, table of yearly pruning (last "
+                "year's wood of bearing trees); from memory"};
+    case Rule::rubbingLimbs:
+        return {"m", "USDA Forest Service NA-FR-01-95 (take branches that cross or rub; from "
+                     "memory); the distance is common practice, no source"};
     case Rule::cutOver50mm:
         return {"m", "Colorado State University Extension, GardenNotes 612 and 613"};
     case Rule::cutOver100mm:

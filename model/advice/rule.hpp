@@ -21,6 +21,9 @@ enum class Rule {
     lateralThird,   ///< a reduction needs a lateral of a third of the cut's diameter
     branchToStem,   ///< a limb over half as thick as its parent is shortened, not removed
     woundSum,       ///< summed cut sections over the stem's section
+    lionTail,       ///< share of a limb's leaf left on its inner two thirds
+    renewFruitWood, ///< last year's shoots that a fruit tree is renewed by, besides the cuts
+    rubbingLimbs,   ///< two limbs that touch away from their fork
     // The size of a wound
     cutOver50mm,
     cutOver100mm,

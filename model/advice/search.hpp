@@ -44,6 +44,10 @@ struct Choice {
     long asked{}; ///< how often crownAccepts was asked
 };
 
+/// Told now and then how far a search is: leaf of the best set so far (infinite: none), and the
+/// leaf that no set goes below.
+using Progress = std::function<void(double best, double bound)>;
+
 /// The choice of cuts as a rooted tree of decisions. Taking an option on a limb leaves the limbs in
 /// its `decide` list open; leaf, wounds and help add up.
 struct Decisions {
@@ -61,9 +65,7 @@ struct Decisions {
     Choice start;           ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{20'000}; ///< the search gives up after so many
     long askedMost{2000};   ///< or after asking crownAccepts so often
-    /// Told now and then how far the search is: leaf of the best set so far (infinite: none), and
-    /// the leaf that no set goes below.
-    std::function<void(double best, double bound)> progress;
+    Progress progress;      ///< may be empty
 };
 
 /// Exact branch and bound (docs/methods/advice.md, A1): the bounds never exceed the true least, so

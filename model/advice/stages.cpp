@@ -91,7 +91,7 @@ Suggestion visitOf(const Patient& patient, const Aim& aim, const std::atomic<boo
     const Garden raised = withSpare(garden, aim.spare_m);
     const Patient asked{raised, tree, foliation, species, date, around};
     const Targets targets(asked, mustsOf(asked, aim));
-    constexpr Effort kEffort{.nodes = 2'000, .asked = 150};
+    const Effort kEffort{.nodes = 2'000, .asked = 150};
     const Guideline guideline(tree, foliation, allowed, cancel, kEffort);
     auto choice = guideline.least(targets);
     if (!choice.found)

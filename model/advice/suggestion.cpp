@@ -5,9 +5,11 @@
 #include "model/advice/closest.hpp"
 #include "model/advice/crown_shape.hpp"
 #include "model/advice/cut_work.hpp"
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/goal_results.hpp"
 #include "model/advice/guideline.hpp"
 #include "model/advice/headroom_goal.hpp"
+#include "model/advice/limb_faults.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/who.hpp"
@@ -87,11 +89,13 @@ double mostLeaf(const std::vector<Goal>& goals, double allowance)
 
 /// The least leaf for the musts, and for each wish in turn that can be had as well.
 Choice chosen(const Patient& patient, Agenda agenda, double allowance,
-              const std::atomic<bool>* cancel, Suggestion& suggestion)
+              const std::atomic<bool>* cancel, const Progress& progress, Suggestion& suggestion)
 {
+    Effort effort;
+    effort.progress = progress;
     const auto tryGoals = [&](const std::vector<Goal>& goals) {
         const Guideline guideline(patient.tree, patient.foliation, mostLeaf(goals, allowance),
-                                  cancel);
+                                  cancel, effort);
         auto choice = guideline.least(Targets(patient, goals));
         suggestion.nodes += choice.nodes;
         return choice;
@@ -106,7 +110,7 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
                          : choice.found    ? Outcome::met
                                            : Outcome::notWithinGuideline;
     // For questions that ask much the same some dozens of times over: less depth for each.
-    constexpr Effort kBrief{.nodes = 500, .asked = 60};
+    const Effort kBrief{.nodes = 500, .asked = 60};
     const Guideline brief(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance), cancel,
                           kBrief);
     if (!targets.reached()) {
@@ -145,8 +149,12 @@ void addCuts(const Patient& patient, const Choice& choice, Suggestion& suggestio
     const auto& [garden, tree, foliation, species, date, around] = patient;
     suggestion.labour = whoForTree(tree);
     describe(garden, tree, foliation, species, choice, suggestion);
+    const auto faults = limbFaults(tree, afterCuts(tree, choice.cuts), foliation);
+    suggestion.notes.insert(suggestion.notes.end(), faults.begin(), faults.end());
     if (suggestion.cuts.empty())
         return;
+    if (const auto renewal = renewalNote(species))
+        suggestion.notes.push_back(*renewal);
     const auto calendar = calendarNotes(species, garden.place.latitude_deg, date);
     suggestion.notes.insert(suggestion.notes.end(), calendar.begin(), calendar.end());
     if (tree.protection == Protection::unknown)
@@ -201,7 +209,7 @@ std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim)
 
 Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                    const Species& species, std::chrono::year_month_day date, const Aim& aim,
-                   const std::atomic<bool>* cancel)
+                   const std::atomic<bool>* cancel, const Progress& progress)
 {
     const Garden raised = withSpare(garden, aim.spare_m);
     const Patient patient{raised, tree, foliation, species, date, aim.around};
@@ -210,7 +218,7 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
     suggestion.spare_m = aim.spare_m;
     addAllowance(patient, suggestion);
     const auto choice =
-        chosen(patient, agenda(patient, goals), suggestion.allowance, cancel, suggestion);
+        chosen(patient, agenda(patient, goals), suggestion.allowance, cancel, progress, suggestion);
     addCuts(patient, choice, suggestion);
     addAftermath(garden, patient, goals, suggestion);
     return suggestion;

@@ -55,12 +55,16 @@ struct GoalResult {
         missed,    ///< a must that can't be had inside the guideline; as close as can be
         leftAside, ///< names nothing that is there, or asks for light where none is reckoned
     } state{};
-    /// relief: utilisation of the limb, or of the worst one; light: effective sun hours a day.
+    /// relief: utilisation of the limb, or of the worst one; gust: m/s that the first of them is
+    /// expected to break in; light: effective sun hours a day; dli: mol/m2 a day.
     std::optional<double> before;
     std::optional<double> after;
     std::optional<double> wanted;
-    std::optional<double> atBest; ///< light: if the tree were away
-    std::string worstLimb;        ///< relief of all: id of the one that `before` speaks of
+    std::optional<double> atBest; ///< light, dli: if the tree were away
+    std::string worstLimb;        ///< relief, gust: id of the one that `before` speaks of
+    /// light, dli, reached: the days on which shoots have taken it back (A16); blank: it isn't
+    /// known, or not reached.
+    std::optional<growth::GrownOn> lost;
 };
 
 /// The least leaf that restores the headroom and reaches the gardener's goals.
@@ -98,10 +102,12 @@ struct Suggestion {
 /// reached, then as many of the wishes as go with it, in their order, inside the guideline; exact
 /// (docs/methods/advice.md, A1, A6). Dead limbs are always to go.
 /// Strips that have what they need count as lacking if they don't have the aim's spare as well.
-/// \param cancel  looked at between search nodes; set it from another thread to stop early
+/// \param cancel    looked at between search nodes; set it from another thread to stop early
+/// \param progress  told of the search for what must be reached, and for each wish
 [[nodiscard]] Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                                  const Species& species, std::chrono::year_month_day date,
-                                 const Aim& aim = {}, const std::atomic<bool>* cancel = nullptr);
+                                 const Aim& aim = {}, const std::atomic<bool>* cancel = nullptr,
+                                 const Progress& progress = {});
 
 /// What cuts that somebody else chose come to, described as suggest() describes its own; those that
 /// can't be made one after another are left out. `binding` are the rules they break; `outcome` is

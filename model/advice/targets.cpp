@@ -3,6 +3,7 @@
 #include "model/load/sag.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace model::advice {
 namespace {
@@ -37,29 +38,39 @@ Targets::Targets(const Patient& patient, const std::vector<Goal>& goals)
         if (now_[strip].worstShortfall_m() > 0.0)
             lacking_.push_back(strip);
     readLimbs(goals);
+    readRelief(goals);
     readLight(goals);
 }
 
 void Targets::readLimbs(const std::vector<Goal>& goals)
 {
-    const auto& tree = patient_.tree;
-    std::vector<std::optional<double>> most(tree.limbs.size());
     for (const auto& goal : goals) {
-        const auto limb = limbIndex(tree, goal.subject);
+        const auto limb = limbIndex(patient_.tree, goal.subject);
         if (goal.kind == GoalKind::keep)
             keep_[limb] = true;
         if (goal.kind == GoalKind::lose)
             lose_[limb] = true;
-        if (goal.kind != GoalKind::relief)
-            continue;
-        for (std::size_t i = 0; i < most.size(); ++i)
-            if (goal.subject.empty() || i == limb)
-                most[i] =
-                    std::min(most[i].value_or(goal.value.value_or(1.0)), goal.value.value_or(1.0));
     }
-    if (std::ranges::any_of(most, [](const auto& m) { return m.has_value(); }))
-        relief_.emplace(patient_.garden, tree, patient_.foliation, patient_.species,
-                        std::move(most));
+}
+
+void Targets::readRelief(const std::vector<Goal>& goals)
+{
+    const auto& tree = patient_.tree;
+    std::map<std::optional<double>, std::vector<std::optional<double>>> byGust;
+    for (const auto& goal : goals) {
+        if (goal.kind != GoalKind::relief && goal.kind != GoalKind::gust)
+            continue;
+        const bool own = goal.kind == GoalKind::gust; // to bear it: all of its strength at most
+        auto& most = byGust[own ? goal.value : std::nullopt];
+        most.resize(tree.limbs.size());
+        const double share = own ? 1.0 : goal.value.value_or(1.0);
+        for (std::size_t i = 0; i < most.size(); ++i)
+            if (goal.subject.empty() || tree.limbs[i].id == goal.subject)
+                most[i] = std::min(most[i].value_or(share), share);
+    }
+    for (auto& [gust_m_s, most] : byGust)
+        reliefs_.emplace_back(patient_.garden, tree, patient_.foliation, patient_.species,
+                              std::move(most), gust_m_s);
 }
 
 void Targets::readLight(const std::vector<Goal>& goals)
@@ -68,10 +79,11 @@ void Targets::readLight(const std::vector<Goal>& goals)
         return;
     std::vector<LightWish> wishes;
     for (const auto& goal : goals) {
-        if (goal.kind != GoalKind::light)
+        if (!isLight(goal))
             continue;
-        if (const auto sun_h = wantedSun_h(goal, patient_.garden, patient_.around->tables))
-            wishes.push_back({plantingIndex(patient_.garden, goal.subject), *sun_h, goal.months});
+        if (const auto wanted = wantedLight(goal, patient_.garden, patient_.around->tables))
+            wishes.push_back({plantingIndex(patient_.garden, goal.subject), *wanted, goal.months,
+                              goal.kind == GoalKind::dli});
     }
     if (!wishes.empty())
         light_.emplace(patient_.garden, patient_.tree, *patient_.around, patient_.date.year(),
@@ -89,8 +101,8 @@ void Targets::ease(const Ease& ease)
     for (const auto strip : lacking_)
         if (const auto height = now_[strip].worstHeight_m())
             eased_[strip].height_m = *height + ease.strips[strip] * now_[strip].worstShortfall_m();
-    if (relief_)
-        relief_->ease(ease.relief);
+    for (auto& relief : reliefs_)
+        relief.ease(ease.relief);
     if (light_)
         light_->ease(ease.light);
 }
@@ -102,12 +114,17 @@ Wanted Targets::wanted() const
     wanted.sagging = &sagging_;
     wanted.keep = keep_;
     wanted.lose = lose_;
-    wanted.goals = (relief_ ? relief_->count() : 0) + (light_ ? light_->count() : 0);
+    wanted.goals = reliefCount() + (light_ ? light_->count() : 0);
     if (wanted.goals > 0)
         wanted.help = [this](const Taken& taken) {
-            auto all = relief_ ? relief_->help(taken) : std::vector<double>();
-            const auto light = light_ ? light_->help(taken) : std::vector<double>();
-            all.insert(all.end(), light.begin(), light.end());
+            std::vector<double> all;
+            const auto add = [&all](const std::vector<double>& more) {
+                all.insert(all.end(), more.begin(), more.end());
+            };
+            for (const auto& relief : reliefs_)
+                add(relief.help(taken));
+            if (light_)
+                add(light_->help(taken));
             return all;
         };
     return wanted;
@@ -115,16 +132,28 @@ Wanted Targets::wanted() const
 
 bool Targets::met(const Tree& cut) const
 {
-    return (!relief_ || relief_->met(cut)) && (!light_ || light_->met(cut));
+    return std::ranges::all_of(reliefs_, [&](const auto& relief) { return relief.met(cut); }) &&
+           (!light_ || light_->met(cut));
 }
 
 void Targets::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
                          Reach& reach) const
 {
-    if (relief_)
-        relief_->lookCloser(states, allowed, leafMost, reach);
+    std::size_t first = 0;
+    for (const auto& relief : reliefs_) {
+        relief.lookCloser(states, allowed, leafMost, first, reach);
+        first += relief.count();
+    }
     if (light_)
-        light_->lookCloser(states, allowed, leafMost, relief_ ? relief_->count() : 0, reach);
+        light_->lookCloser(states, allowed, leafMost, first, reach);
+}
+
+std::size_t Targets::reliefCount() const
+{
+    std::size_t count = 0;
+    for (const auto& relief : reliefs_)
+        count += relief.count();
+    return count;
 }
 
 bool Targets::reached() const
@@ -136,11 +165,13 @@ bool namesSomething(const Goal& goal, const Garden& garden, const Tree& tree)
 {
     switch (goal.kind) {
     case GoalKind::relief:
+    case GoalKind::gust:
         return goal.subject.empty() || limbIndex(tree, goal.subject) != kNoLimb;
     case GoalKind::keep:
     case GoalKind::lose:
         return limbIndex(tree, goal.subject) != kNoLimb;
     case GoalKind::light:
+    case GoalKind::dli:
         return plantingIndex(garden, goal.subject) < garden.plantings.size();
     case GoalKind::leaf:
         break;
@@ -148,13 +179,15 @@ bool namesSomething(const Goal& goal, const Garden& garden, const Tree& tree)
     return true;
 }
 
-std::optional<double> wantedSun_h(const Goal& goal, const Garden& garden, const Tables& tables)
+std::optional<double> wantedLight(const Goal& goal, const Garden& garden, const Tables& tables)
 {
     if (goal.value)
         return goal.value;
     const auto* plant =
         findPlant(tables, garden.plantings[plantingIndex(garden, goal.subject)].plant);
-    return plant ? plant->minSun_h : std::nullopt;
+    if (!plant)
+        return std::nullopt;
+    return goal.kind == GoalKind::dli ? plant->minDli_mol : plant->minSun_h;
 }
 
 } // namespace model::advice

@@ -42,6 +42,11 @@ public:
     [[nodiscard]] Ease whole() const;
 
     [[nodiscard]] Wanted wanted() const;
+    /// True for goals about a planting's light.
+    [[nodiscard]] static bool isLight(const Goal& goal)
+    {
+        return goal.kind == GoalKind::light || goal.kind == GoalKind::dli;
+    }
     /// The goals that are measured on the cut tree: loads and light.
     [[nodiscard]] bool met(const Tree& cut) const;
 
@@ -54,12 +59,14 @@ public:
     [[nodiscard]] bool reached() const;
     /// Indices of the strips that lack headroom.
     [[nodiscard]] const std::vector<std::size_t>& lackingStrips() const { return lacking_; }
-    [[nodiscard]] bool lacksRelief() const { return relief_ && relief_->count() > 0; }
+    [[nodiscard]] bool lacksRelief() const { return reliefCount() > 0; }
     [[nodiscard]] bool lacksLight() const { return light_ && light_->count() > 0; }
 
 private:
     void readLimbs(const std::vector<Goal>& goals);
     void readLight(const std::vector<Goal>& goals);
+    void readRelief(const std::vector<Goal>& goals);
+    [[nodiscard]] std::size_t reliefCount() const;
 
     Patient patient_;
     Tree sagging_; ///< as it hangs at its heaviest
@@ -69,16 +76,16 @@ private:
     std::vector<std::size_t> lacking_;
     std::vector<bool> keep_;
     std::vector<bool> lose_;
-    std::optional<ReliefGoals> relief_;
+    std::vector<ReliefGoals> reliefs_; ///< one for each gust
     std::optional<LightGoals> light_;
 };
 
 /// False for a goal about a limb or planting that is not there.
 [[nodiscard]] bool namesSomething(const Goal& goal, const Garden& garden, const Tree& tree);
 
-/// Sun that a light goal asks for: its own value, or what the plant needs at least; blank: neither
-/// is known.
-[[nodiscard]] std::optional<double> wantedSun_h(const Goal& goal, const Garden& garden,
+/// Sun hours or mol/m2 that a goal of light asks for: its own value, or what the plant needs at
+/// least; blank: neither is known.
+[[nodiscard]] std::optional<double> wantedLight(const Goal& goal, const Garden& garden,
                                                 const Tables& tables);
 
 } // namespace model::advice

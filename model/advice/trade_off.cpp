@@ -12,7 +12,8 @@ namespace {
 
 constexpr double kStep = 0.05;          // of the leaf
 constexpr double kWorthTelling_h = 0.1; // of sun a day
-constexpr Effort kEffort{.nodes = 300, .asked = 40};
+constexpr long kNodes = 300;
+constexpr long kAsked = 40;
 
 std::vector<double> shares(double allowance)
 {
@@ -58,7 +59,8 @@ public:
         for (const double share : shares(allowance)) {
             if (cancel && cancel->load(std::memory_order_relaxed))
                 break;
-            const Guideline guideline(patient_.tree, patient_.foliation, share, cancel, kEffort);
+            const Guideline guideline(patient_.tree, patient_.foliation, share, cancel,
+                                      {.nodes = kNodes, .asked = kAsked});
             const auto found = closest(guideline, targets_, tradeOff_.lack, known);
             if (!found.choice.found)
                 continue;
@@ -103,7 +105,7 @@ private:
     {
         Goal plain = goals_.back();
         plain.value.reset();
-        const auto hours = wantedSun_h(plain, patient_.garden, patient_.around->tables);
+        const auto hours = wantedLight(plain, patient_.garden, patient_.around->tables);
         return hours;
     }
 

@@ -8,10 +8,17 @@ namespace {
 void checkGoal(Check& check, const Path& path, const Goal& goal)
 {
     check.name(path / "subject", goal.subject,
-               goal.kind != GoalKind::relief && goal.kind != GoalKind::leaf);
+               goal.kind != GoalKind::relief && goal.kind != GoalKind::gust &&
+                   goal.kind != GoalKind::leaf);
     const Path value = path / "value";
     if (goal.kind == GoalKind::leaf && !goal.value)
         check.fault(value, "nothing", "a share of the leaf, 0 to 1");
+    if (goal.kind == GoalKind::gust && !goal.value)
+        check.fault(value, "nothing", "a gust in m/s, up to 100");
+    if (goal.value && goal.kind == GoalKind::gust)
+        check.positive(value, *goal.value, limits::kGust_m_s, "gust in m/s");
+    if (goal.value && goal.kind == GoalKind::dli)
+        check.within(value, *goal.value, 0.0, 100.0, "mol/m2 of light a day");
     if (goal.value && goal.kind == GoalKind::relief)
         check.positive(value, *goal.value, 10.0, "utilisation");
     if (goal.value && goal.kind == GoalKind::light)

@@ -84,8 +84,10 @@ struct Words<CutKind> {
 };
 template <>
 struct Words<GoalKind> {
-    static constexpr WordTable<GoalKind, 5> table{{{GoalKind::relief, "relief"},
+    static constexpr WordTable<GoalKind, 7> table{{{GoalKind::relief, "relief"},
+                                                   {GoalKind::gust, "gust"},
                                                    {GoalKind::light, "light"},
+                                                   {GoalKind::dli, "dli"},
                                                    {GoalKind::keep, "keep"},
                                                    {GoalKind::lose, "lose"},
                                                    {GoalKind::leaf, "leaf"}}};

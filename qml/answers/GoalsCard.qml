@@ -18,12 +18,18 @@ Card {
     visible: root.goals.hasTree
 
     readonly property list<string> kinds: [
-        qsTr("Relieve the limbs"), qsTr("Give sun"), qsTr("Spare the leaf")]
+        qsTr("Relieve the limbs"), qsTr("Bear a gust"), qsTr("Spare the leaf"),
+        qsTr("Give sun"), qsTr("Give light for growth")]
+    readonly property list<string> examples: [
+        qsTr("to such as 80 %"), qsTr("such as 90 km/h"), qsTr("at most, such as 15 %"),
+        qsTr("hours a day, such as 4"), qsTr("mol a day, such as 12")]
 
     function add() {
-        const done = kind.currentText === root.kinds[0] ? root.goals.relieve(amount.text)
-                   : kind.currentText === root.kinds[1] ? root.goals.light(planting.currentIndex, amount.text)
-                   : root.goals.takeAtMost(amount.text)
+        const done = kind.currentIndex === 0 ? root.goals.relieve(amount.text)
+                   : kind.currentIndex === 1 ? root.goals.bear(amount.text)
+                   : kind.currentIndex === 2 ? root.goals.takeAtMost(amount.text)
+                   : kind.currentIndex === 3 ? root.goals.light(planting.currentIndex, amount.text)
+                   : root.goals.lightForGrowth(planting.currentIndex, amount.text)
         if (done)
             amount.text = ""
     }
@@ -77,13 +83,13 @@ Card {
             objectName: "goalKind"
             Layout.fillWidth: true
             label: qsTr("What to ask for")
-            model: root.goals.plantings.length > 0 ? root.kinds : [root.kinds[0], root.kinds[2]]
+            model: root.goals.plantings.length > 0 ? root.kinds : root.kinds.slice(0, 3)
         }
         Choice {
             id: planting
             objectName: "goalPlanting"
             Layout.preferredWidth: 120
-            visible: kind.currentText === root.kinds[1]
+            visible: kind.currentIndex >= 3
             label: qsTr("Planting")
             model: root.goals.plantings
         }
@@ -96,9 +102,7 @@ Card {
             id: amount
             objectName: "goalAmount"
             Layout.fillWidth: true
-            placeholderText: kind.currentText === root.kinds[0] ? qsTr("to such as 80 %")
-                           : kind.currentText === root.kinds[1] ? qsTr("hours a day, such as 4")
-                           : qsTr("at most, such as 15 %")
+            placeholderText: root.examples[Math.max(0, kind.currentIndex)]
             maximumLength: 20
             spoken: qsTr("How much: %1").arg(placeholderText)
             onAccepted: root.add()

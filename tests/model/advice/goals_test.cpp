@@ -7,7 +7,9 @@
 #include "model/advice/limits.hpp"
 #include "model/advice/options.hpp"
 #include "model/advice/prune.hpp"
+#include "model/growth/grown.hpp"
 #include "model/light/daylight.hpp"
+#include "model/load/breaking_gust.hpp"
 #include "tests/model/advice/limb_from.hpp"
 #include "tests/model/species/table_files.hpp"
 
@@ -245,6 +247,86 @@ TEST(Goals, LightTakesTheLeastLeafOfAllSetsOfCuts)
     EXPECT_GT(found, 0);
 }
 
+TEST(Goals, BearingAGustTakesTheLeastLeafOfAllSetsOfCuts)
+{
+    std::mt19937 random(31);
+    int found = 0;
+    expectLeast(random, {{GoalKind::gust, Want::must, "", 40.0, {}, {}}}, 5, found);
+    EXPECT_GT(found, 0);
+}
+
+// The gust in which the weakest limb is expected to break (L22) and the share of its strength that
+// a gust asks of it (L21) are two ways to say the same.
+TEST(Goals, TellTheGustThatTheWeakestLimbBreaksIn)
+{
+    std::mt19937 random(32);
+    for (int i = 0; i < 5; ++i) {
+        const Asked asked(randomGarden(random));
+        const auto plain = asked.suggest({{GoalKind::gust, Want::wish, "", 0.5, {}, {}}});
+        ASSERT_TRUE(plain.goals[0].before.has_value());
+        load::Conditions storm;
+        storm.gust_m_s = *plain.goals[0].before;
+        if (storm.gust_m_s >= load::kGreatestGust_m_s)
+            continue;
+        const auto loads = load::treeLoad(asked.tree(), asked.foliation, *asked.species,
+                                          asked.garden.place, asked.garden.exposure, storm);
+        const auto limb = limbIndex(asked.tree(), plain.goals[0].worstLimb);
+        EXPECT_NEAR(loads.limbs[limb].utilisation, 1.0, 0.02) << i;
+    }
+}
+
+TEST(Goals, LightForGrowthTakesTheLeastLeafOfAllSetsOfCuts)
+{
+    std::mt19937 random(33);
+    int found = 0;
+    for (int i = 0; i < 2; ++i) {
+        auto probe = random;
+        const Asked asked(randomGarden(probe));
+        const LightGoals light(asked.garden, asked.tree(), asked.around, kDate.year(),
+                               {{0, 100.0, {6}, true}});
+        EXPECT_GT(light.without()[0], light.now()[0]);
+        const double wanted = std::lerp(light.now()[0], light.without()[0], 0.15);
+        expectLeast(random, {{GoalKind::dli, Want::must, "bed", wanted, {6}, {}}}, 1, found);
+    }
+    EXPECT_GT(found, 0);
+}
+
+// Law: on the middle day a middling tree has grown just so far that the bed has the light that was
+// wanted (A16); how far that is found here by growing it centimetre by centimetre.
+TEST(Goals, LightIsLostOnTheDayThatTheTreeHasGrownSoFar)
+{
+    std::mt19937 random(34);
+    int dated = 0;
+    for (int i = 0; i < 8; ++i) {
+        const Asked asked(randomGarden(random));
+        const LightGoals light(asked.garden, asked.tree(), asked.around, kDate.year(),
+                               {{0, 24.0, {6, 7}, false}});
+        const double wanted = std::lerp(light.now()[0], light.without()[0], 0.1);
+        const auto plan = asked.suggest({{GoalKind::light, Want::must, "bed", wanted, {6, 7}, {}}});
+        const auto& goal = plan.goals[0];
+        if (goal.state != GoalResult::State::met || !goal.lost || !goal.lost->middle)
+            continue;
+        const Tree cut = afterCuts(asked.tree(), cutsOf(plan));
+        double shoot_m = 0.0;
+        while (light.light(growth::grown(cut, shoot_m + 0.01))[0] >= wanted - 1e-6)
+            shoot_m += 0.01;
+        const auto rate =
+            growth::shootRate(asked.tree(), *asked.species, asked.garden.place, plan.leafShare);
+        const auto day = [&](double grown_m) {
+            return std::chrono::sys_days{*growth::grownOn(grown_m, rate,
+                                                          asked.species->practice.shootPattern,
+                                                          asked.garden.place, kDate)
+                                              .middle};
+        };
+        ++dated;
+        EXPECT_GE(std::chrono::sys_days{*goal.lost->middle}, day(std::max(0.0, shoot_m - 0.03)));
+        EXPECT_LE(std::chrono::sys_days{*goal.lost->middle}, day(shoot_m + 0.03));
+        EXPECT_LE(std::chrono::sys_days{*goal.lost->early},
+                  std::chrono::sys_days{*goal.lost->middle});
+    }
+    EXPECT_GT(dated, 0);
+}
+
 // Law: the bound that the search trusts (A6) holds for cuts measured on the whole tree.
 TEST(ReliefGoals, NeverHelpMoreThanTheyWereThoughtTo)
 {
@@ -310,8 +392,9 @@ TEST(Goals, LiftsNeverHelpMoreThanTheyWereThoughtTo)
         const auto& tree = asked.tree();
         const std::vector<std::optional<double>> wanted(tree.limbs.size(), 0.2);
         const ReliefGoals relief(asked.garden, tree, asked.foliation, *asked.species, wanted);
-        const LightGoals light(asked.garden, tree, asked.around, kDate.year(), {{0, 24.0, {6, 7}}});
-        const double asks_h = 24.0 - light.now_h()[0];
+        const LightGoals light(asked.garden, tree, asked.around, kDate.year(),
+                               {{0, 24.0, {6, 7}, false}});
+        const double asks_h = 24.0 - light.now()[0];
         for (std::size_t limb = 1; limb < tree.limbs.size(); ++limb) {
             if (!tree.limbs[limb].foliage)
                 continue;
@@ -329,7 +412,7 @@ TEST(Goals, LiftsNeverHelpMoreThanTheyWereThoughtTo)
                 relieved += did > 1e-3 ? 1 : 0;
                 ASSERT_LE(did, help[place++] + 1e-6) << i << ' ' << limb << ' ' << j;
             }
-            const double gained = (light.hours(after)[0] - light.now_h()[0]) / asks_h;
+            const double gained = (light.light(after)[0] - light.now()[0]) / asks_h;
             lit += gained > 1e-3 ? 1 : 0;
             for (const double bound : light.help(shoots))
                 ASSERT_LE(gained, bound + 1e-6) << i << ' ' << limb;
@@ -358,6 +441,32 @@ TEST(Goals, CountWhatALiftMayDoForOtherGoals)
                 }
     }
     EXPECT_GT(lifts, 5);
+}
+
+// Law: the bound that is told on the way never falls, and never exceeds what is found.
+TEST(Goals, TellHowFarTheSearchIs)
+{
+    std::mt19937 random(35);
+    int told = 0;
+    for (int i = 0; i < 5; ++i) {
+        const Asked asked(randomGarden(random));
+        double last = 0.0;
+        const auto tell = [&](double best, double bound) {
+            ++told;
+            EXPECT_GE(bound, last - 1e-9);
+            EXPECT_LE(bound, best + 1e-9);
+            last = bound;
+        };
+        const Aim aim{.spare_m = 0.0,
+                      .goals = {{GoalKind::relief, Want::must, "", 0.4, {}, {}}},
+                      .around = &asked.around};
+        const auto found = advice::suggest(asked.garden, asked.tree(), asked.foliation,
+                                           *asked.species, kDate, aim, nullptr, tell);
+        if (found.outcome == Outcome::met) {
+            EXPECT_LE(last, found.leafShare + 1e-9);
+        }
+    }
+    EXPECT_GT(told, 0);
 }
 
 TEST(Goals, KeepAndLoseAreObeyed)

@@ -1,0 +1,112 @@
+#include "model/advice/limb_faults.hpp"
+
+#include "model/advice/limits.hpp"
+#include "model/advice/prune.hpp"
+#include "tests/model/advice/limb_from.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace model::advice {
+namespace {
+
+Tree stem()
+{
+    Tree tree;
+    Limb trunk;
+    trunk.id = "trunk";
+    trunk.stations = {{{0, 0, 0}, 0.30, {}}, {{0, 0, 6}, 0.10, {}}};
+    tree.limbs = {trunk};
+    return tree;
+}
+
+Foliage leaf(double from_m)
+{
+    return Foliage{from_m, 0.3, 0.0, {}, FoliageDensity::medium, 0.0, {}};
+}
+
+bool says(const std::vector<Finding>& findings, Rule rule)
+{
+    return std::ranges::find(findings, rule, &Finding::rule) != findings.end();
+}
+
+// Closed form: two level limbs cross at right angles, their axes so far apart in height that their
+// wood leaves this gap.
+Tree crossing(double gap_m)
+{
+    Tree tree = stem();
+    Limb one = limbFrom("one", tree.limbs[0], 2.0, {3, 0, 0}, 0.06);
+    Limb other = limbFrom("other", tree.limbs[0], 3.0, {0, 2, 0}, 0.04);
+    one.stations[1].diameter_m = 0.06;
+    other.stations[1].diameter_m = 0.04;
+    Limb lateral = limbFrom("lateral", other, 2.0, {2, -4, 0}, 0.04);
+    lateral.stations[0].position_m = {0.0, 2.0, 2.0 + 0.05 + gap_m};
+    lateral.stations[1] = {{2.0, -2.0, 2.0 + 0.05 + gap_m}, 0.04, {}};
+    tree.limbs.insert(tree.limbs.end(), {one, other, lateral});
+    return tree;
+}
+
+TEST(RubbingLimbs, AreThoseThatComeNearAwayFromTheirFork)
+{
+    const auto near = rubbingLimbs(crossing(kRubbing_m - 0.002));
+    ASSERT_EQ(near.size(), 1U);
+    EXPECT_EQ(near[0].thinner, 3U);
+    EXPECT_EQ(near[0].other, 1U);
+    EXPECT_NEAR(near[0].gap_m, kRubbing_m - 0.002, 1e-6);
+    EXPECT_TRUE(rubbingLimbs(crossing(kRubbing_m + 0.002)).empty());
+}
+
+TEST(RubbingLimbs, AreNoneAtAForkOrAmongDeadWood)
+{
+    Tree tree = stem();
+    tree.limbs.push_back(limbFrom("a", tree.limbs[0], 2.0, {2, 0, 1}, 0.06));
+    tree.limbs.push_back(limbFrom("b", tree.limbs[0], 2.0, {2, 1, 1}, 0.06));
+    EXPECT_TRUE(rubbingLimbs(tree).empty());
+    auto dead = crossing(0.0);
+    Defect defect;
+    defect.kind = DefectKind::dead;
+    dead.limbs[3].defects = {defect};
+    EXPECT_TRUE(rubbingLimbs(dead).empty());
+}
+
+/// A limb with two like side branches, one inside and one near its end, and no leaf of its own.
+Tree forked()
+{
+    Tree tree = stem();
+    const Limb limb = limbFrom("limb", tree.limbs[0], 2.0, {3, 0, 0}, 0.08);
+    for (const double at_m : {1.0, 2.8}) {
+        Limb side = limbFrom(at_m < 2.0 ? "inner" : "outer", limb, at_m, {0, 1, 0}, 0.03);
+        side.foliage = leaf(0.2);
+        tree.limbs.push_back(side);
+    }
+    tree.limbs.insert(tree.limbs.begin() + 1, limb);
+    return tree;
+}
+
+// Closed form: two like side branches, half of the leaf on either.
+TEST(LionTail, SpeaksWhenInnerSideBranchesAreStripped)
+{
+    const Tree tree = forked();
+    Foliation foliation;
+    foliation.leafPerSharingVolume_1_m = 1.0;
+    EXPECT_NEAR(innerLeafShare(tree, foliation, 1), 0.5, 1e-12);
+    EXPECT_FALSE(says(limbFaults(tree, tree, foliation), Rule::lionTail));
+    const auto without = [&](const char* id) {
+        return limbFaults(tree, afterCut(tree, {CutKind::removal, id, 0.0, {}, {}, {}}), foliation);
+    };
+    EXPECT_TRUE(says(without("inner"), Rule::lionTail));
+    EXPECT_FALSE(says(without("outer"), Rule::lionTail));
+}
+
+TEST(LionTail, LeavesShortenedLimbsAlone)
+{
+    const Tree tree = forked();
+    Foliation foliation;
+    foliation.leafPerSharingVolume_1_m = 1.0;
+    const Tree cut = afterCut(tree, {CutKind::reduction, "limb", 1.0, {}, {}, {}});
+    EXPECT_FALSE(says(limbFaults(tree, cut, foliation), Rule::lionTail));
+}
+
+} // namespace
+} // namespace model::advice
