@@ -78,6 +78,8 @@ TEST(CommandLine, RefusesInOneLine)
         {"suggest", kGarden, "--relief", "much"},
         {"suggest", kGarden, "--sun", "no-such-bed=4"},
         {"suggest", kGarden, "--sun", "tomato-bed=many"},
+        {"suggest", kGarden, "--dli", "tomato-bed=200"},
+        {"suggest", kGarden, "--bear", "a breeze"},
         {"suggest", kGarden, "--leaf", "300 %"},
         {"suggest", kGarden, "--spare", "-1 m"},
         {"day", "--air", "warm"},
@@ -264,6 +266,15 @@ TEST(CommandLine, TakesGoalsForASuggestion)
     const auto aside = suggested({"--lose", "no-such-limb"});
     EXPECT_EQ(aside["goals"][0]["state"], "left_aside");
     EXPECT_EQ(aside["leaf_share"], plain["leaf_share"]);
+    const auto bright = suggested({"--dli", "tomato-bed=15", "--bear", "90 km/h"});
+    ASSERT_EQ(bright["goals"].size(), 2U);
+    EXPECT_EQ(bright["goals"][0]["kind"], "gust");
+    EXPECT_DOUBLE_EQ(bright["goals"][0]["wanted"].get<double>(), 25.0);
+    EXPECT_GT(bright["goals"][0]["before"].get<double>(), 5.0);
+    EXPECT_EQ(bright["goals"][1]["kind"], "dli");
+    EXPECT_GT(bright["goals"][1]["before"].get<double>(), 1.0);
+    EXPECT_GE(bright["goals"][1]["after"].get<double>(),
+              bright["goals"][1]["before"].get<double>());
     const auto roomy = suggested({"--spare", "30 cm"});
     EXPECT_DOUBLE_EQ(roomy["spare_m"].get<double>(), 0.3);
 }

@@ -74,7 +74,7 @@ for garden in gardens:
     limb = json.loads(garden.read_text())["trees"][0]["limbs"][-1]["id"]
     hold(f"explain {garden.stem}", answer("assess", garden, "--json", "--explain", limb), "explanation")
     hold(f"suggest {garden.stem}", answer("suggest", garden, "--json"), "suggestions")
-    goals = answer("suggest", garden, "--json", "--relief", "90 %", "--lose", "no-such-limb")
+    goals = answer("suggest", garden, "--json", "--relief", "90 %", "--bear", "70 km/h", "--lose", "no-such-limb")
     hold(f"suggest {garden.stem} with goals", goals, "suggestions")
     hold(f"headroom {garden.stem}", answer("headroom", garden, "--json"), "headroom")
     hold(f"light {garden.stem}", answer("light", garden, "--json"), "light")
