@@ -1228,6 +1228,10 @@
         <source>Show the whole tree</source>
         <translation>Den ganzen Baum zeigen</translation>
     </message>
+    <message>
+        <source>Click a limb, or press Page Down, to see its figures.</source>
+        <translation>Klicken Sie einen Ast an, oder drücken Sie Bild ab, um seine Zahlen zu sehen.</translation>
+    </message>
 </context>
 <context>
     <name>SaveQuestion</name>
@@ -4937,20 +4941,20 @@
         <translation>Pflanzung</translation>
     </message>
     <message>
-        <source>Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well.</source>
-        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Lange Striche: %1; kurze: wo sie gut gedeiht.</translation>
-    </message>
-    <message>
-        <source>Bars: direct sun a day; outlines: in the open.</source>
-        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien.</translation>
-    </message>
-    <message>
         <source>Without it, more sun a day</source>
         <translation>Ohne ihn, mehr Sonne am Tag</translation>
     </message>
     <message>
         <source>What a cut alone gives, for what share of its leaf: the cheapest hour first</source>
         <translation>Was ein Schnitt allein gibt, für welchen Anteil seines Laubs: die billigste Stunde zuerst</translation>
+    </message>
+    <message>
+        <source>Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Lange Striche: %1; kurze: wo sie gut gedeiht.</translation>
+    </message>
+    <message>
+        <source>Bars: direct sun a day; outlines: in the open.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien.</translation>
     </message>
 </context>
 <context>

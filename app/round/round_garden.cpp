@@ -48,9 +48,8 @@ model::Polygon circle(model::Point2 middle, double radius_m, int corners)
 Mesh ring(const model::Tree& tree, const model::Ground& ground)
 {
     constexpr int kPieces = 72;
-    constexpr double kBreadth_m = 0.10;
     const double inner = ringRadius_m(tree);
-    const double outer = inner + kBreadth_m;
+    const double outer = 1.015 * inner;
     Mesh mesh;
     for (int i = 0; i < kPieces; ++i) {
         const auto at = [&](int piece, double r) {

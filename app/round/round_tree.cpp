@@ -14,9 +14,10 @@ namespace app {
 namespace {
 
 constexpr double kThinnest_m = 0.012; // radius; a shoot drawn to scale would vanish
-constexpr double kFewestFleck_m2 = 0.02;
+constexpr double kLeastFleck_m2 = 0.006;
 constexpr double kSeenThrough = 0.3;   // share of the leaf that is shown; assumed
-constexpr double kMostFlecks = 9000.0; // on one tree: larger ones on a larger tree
+constexpr double kMostFlecks = 9000.0; // on the chosen tree: larger ones on a larger tree
+constexpr double kMostElsewhere = 2500.0;
 
 Mesh woodOf(const std::vector<model::Station>& stations, model::Vec3 foot)
 {
@@ -27,9 +28,10 @@ Mesh woodOf(const std::vector<model::Station>& stations, model::Vec3 foot)
     return tube(path);
 }
 
-double fleck_m2(double leaf_m2)
+double fleck_m2(double leaf_m2, RoundKind kind)
 {
-    return std::max(kFewestFleck_m2, leaf_m2 / kMostFlecks);
+    return std::max(kLeastFleck_m2,
+                    leaf_m2 / (kind == RoundKind::shade ? kMostFlecks : kMostElsewhere));
 }
 
 /// A limb as it is in the tree before the cuts, and what they leave of it.
@@ -89,10 +91,9 @@ Mesh bodiesOf(const std::vector<model::LeafyBody>& bodies, model::Vec3 foot)
 
 /// \param share  of its leaf in summer
 Mesh flecksOf(const model::Tree& tree, const model::Foliation& foliation, double share,
-              model::Vec3 foot)
+              double each_m2, model::Vec3 foot)
 {
     Mesh mesh;
-    const double each_m2 = fleck_m2(foliation.leafArea_m2);
     std::uint32_t seed = 0;
     for (const auto& body : model::leafyBodies(tree))
         append(mesh,
@@ -112,9 +113,11 @@ void addFlecks(std::vector<RoundPart>& parts, LeafKinds kinds, const model::Tree
 {
     if (!leaf.foliation)
         return;
+    const double each_m2 = fleck_m2(leaf.foliation->leafArea_m2, kinds.shade);
     addPart(parts, kinds.seen, tree.id,
-            flecksOf(tree, *leaf.foliation, kSeenThrough * leaf.share, foot));
-    addPart(parts, kinds.shade, tree.id, flecksOf(tree, *leaf.foliation, leaf.share, foot));
+            flecksOf(tree, *leaf.foliation, kSeenThrough * leaf.share, each_m2, foot));
+    addPart(parts, kinds.shade, tree.id,
+            flecksOf(tree, *leaf.foliation, leaf.share, each_m2, foot));
 }
 
 void addNeighbour(std::vector<RoundPart>& parts, const model::Neighbour& neighbour,
@@ -131,7 +134,7 @@ void addNeighbour(std::vector<RoundPart>& parts, const model::Neighbour& neighbo
     if (!leaf.foliation)
         return;
     const double leaf_m2 = leaf.share * leaf.foliation->leafArea_m2;
-    const double each_m2 = fleck_m2(leaf.foliation->leafArea_m2);
+    const double each_m2 = fleck_m2(leaf.foliation->leafArea_m2, RoundKind::otherShade);
     addPart(parts, RoundKind::otherFlecks, neighbour.id,
             flecks(crown, {kSeenThrough * leaf_m2, each_m2, 1}));
     addPart(parts, RoundKind::otherShade, neighbour.id, flecks(crown, {leaf_m2, each_m2, 1}));

@@ -119,6 +119,7 @@ private:
     [[nodiscard]] std::vector<RoundLook> looks(const std::vector<RoundPart>& parts) const;
     [[nodiscard]] std::optional<LimbShade> shade(const std::string& limb) const;
     void sketchLeaf();
+    [[nodiscard]] std::shared_ptr<const model::Foliation> keptLeaf(const model::Tree& tree) const;
     [[nodiscard]] double share(const std::string& species, const model::LeafDates& dates) const;
 
     Workspace& workspace_;

@@ -288,6 +288,7 @@ ColumnLayout {
         Layout.topMargin: Theme.gap
         Layout.bottomMargin: Theme.gap
         side: root.side
+        hint: qsTr("Click a limb, or press Page Down, to see its figures.")
         onFactsWanted: root.limbFactsWanted()
     }
 }

@@ -8,6 +8,8 @@ RowLayout {
     id: root
 
     required property SideViewModel side
+    /// What to do while no limb is chosen.
+    property string hint: qsTr("Click a limb, or Tab to a handle, to see its figures and to change it.")
 
     signal factsWanted
 
@@ -36,7 +38,7 @@ RowLayout {
             Layout.fillWidth: true
             text: root.side.chosenLimb.length > 0
                   ? root.side.limbFacts
-                  : qsTr("Click a limb, or Tab to a handle, to see its figures and to change it.")
+                  : root.hint
             font.pixelSize: Theme.small + 1
             color: Theme.ink
             elide: Text.ElideRight

@@ -28,6 +28,7 @@ protected:
         workspace_.document().start(smallGarden());
         round_.setColours(&colours_);
         round_.resize(900, 500);
+        round_.setShowsFalling(false); // else the bough falls as soon as cuts are suggested
         round_.setShown(true);
         pump();
     }
@@ -89,6 +90,7 @@ TEST_F(RoundViewModelTest, IsASoundListOfParts)
     EXPECT_GE(row(RoundKind::wood, "stem"), 0);
     EXPECT_GE(row(RoundKind::wood, "bough"), 0);
     EXPECT_GE(row(RoundKind::strip, "path"), 0);
+    round_.setShowsFalling(true);
     tryRemoval();
     EXPECT_GE(row(RoundKind::fallenWood, "bough"), 0);
 }
@@ -238,6 +240,7 @@ TEST_F(RoundViewModelTest, TheQuartersStandWhereTheyAre)
 TEST_F(RoundViewModelTest, BeforeAndAfterAreThoseOfTheWindow)
 {
     settle();
+    round_.setShowsFalling(true);
     tryRemoval();
     EXPECT_TRUE(round_.hasFalling());
     EXPECT_EQ(row(RoundKind::wood, "bough"), -1); // all of it falls
