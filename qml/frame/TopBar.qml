@@ -23,8 +23,9 @@ Rectangle {
     signal paperWanted
     signal darkWanted(bool dark)
 
-    /// Less air round the words, so that a small laptop's window holds all of them.
-    readonly property bool tight: width < 1400
+    /// Less air round the words, so that a small laptop's window holds all of them, and a large one
+    /// what is said about saving too.
+    readonly property bool tight: width < (saveState.visible ? 1560 : 1400)
 
     implicitHeight: 60
     color: Theme.panel
@@ -60,6 +61,7 @@ Rectangle {
             onClicked: root.saveAsWanted()
         }
         Text {
+            id: saveState
             objectName: "saveState"
             text: root.garden.saveState
             visible: text.length > 0
@@ -93,7 +95,10 @@ Rectangle {
             label: qsTr("Tree")
             model: root.garden.trees
             currentIndex: root.garden.treeIndex
+            Layout.fillWidth: true // it gives way before the buttons lose letters
+            Layout.minimumWidth: 132
             Layout.preferredWidth: root.tight ? 132 : 200
+            Layout.maximumWidth: Layout.preferredWidth
             onActivated: (index) => root.garden.chooseTree(index)
         }
         BarButton {
@@ -130,7 +135,7 @@ Rectangle {
             text: root.garden.canUndo ? qsTr("Undo: %1").arg(root.garden.undoName) : qsTr("Undo")
             enabled: root.garden.canUndo
             Layout.fillWidth: true
-            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
+            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 96)
             Layout.preferredWidth: Math.ceil(implicitWidth) + 1
             Layout.maximumWidth: Math.min(Math.ceil(implicitWidth) + 1, 230)
             onClicked: root.garden.undo()
@@ -140,7 +145,7 @@ Rectangle {
             text: root.garden.canRedo ? qsTr("Redo: %1").arg(root.garden.redoName) : qsTr("Redo")
             enabled: root.garden.canRedo
             Layout.fillWidth: true
-            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 72)
+            Layout.minimumWidth: Math.min(implicitWidth, root.tight ? 60 : 96)
             Layout.preferredWidth: Math.ceil(implicitWidth) + 1
             Layout.maximumWidth: Math.min(Math.ceil(implicitWidth) + 1, 230)
             onClicked: root.garden.redo()
