@@ -1453,6 +1453,26 @@
         <source>Take it off the plan</source>
         <translation>Vom Plan nehmen</translation>
     </message>
+    <message>
+        <source>Kind of tree, common or Latin name</source>
+        <translation>Baumart, deutscher oder lateinischer Name</translation>
+    </message>
+    <message>
+        <source>Lowest leaf</source>
+        <translation>Unterstes Laub</translation>
+    </message>
+    <message>
+        <source>Stem</source>
+        <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>Crown, length</source>
+        <translation>Krone, Länge</translation>
+    </message>
+    <message>
+        <source>and width</source>
+        <translation>und Breite</translation>
+    </message>
 </context>
 <context>
     <name>TickRow</name>
@@ -4915,6 +4935,26 @@
         <comment>two shares</comment>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>Tree next door</source>
+        <translation>Nachbarbaum</translation>
+    </message>
+    <message>
+        <source>tree next door</source>
+        <translation>Nachbarbaum</translation>
+    </message>
+    <message>
+        <source>Open crown</source>
+        <translation>Lockere Krone</translation>
+    </message>
+    <message>
+        <source>Crown of usual density</source>
+        <translation>Krone üblicher Dichte</translation>
+    </message>
+    <message>
+        <source>Dense crown</source>
+        <translation>Dichte Krone</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -5992,6 +6032,22 @@
     <message>
         <source>place</source>
         <translation>Standort</translation>
+    </message>
+    <message>
+        <source>Lowest leaf</source>
+        <translation>Unterstes Laub</translation>
+    </message>
+    <message>
+        <source>lowest leaf</source>
+        <translation>unterstes Laub</translation>
+    </message>
+    <message>
+        <source>Thickness of the stem</source>
+        <translation>Dicke des Stamms</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>Stamm</translation>
     </message>
 </context>
 <context>

@@ -209,6 +209,8 @@ std::vector<model::Point2> PlanEditorViewModel::usualShape() const
         return box(6.0, 6.0);
     case PlanTool::structure:
         return box(5.0, 4.0);
+    case PlanTool::neighbour:
+        return box(5.0, 5.0);
     case PlanTool::line:
         return moved({{-10.0, 0.0}, {10.0, 0.0}}, middle);
     case PlanTool::bed:

@@ -1,6 +1,7 @@
 #include "app/view/plan_things.hpp"
 
 #include "app/view/free_id.hpp"
+#include "model/geometry/angle.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,6 +16,9 @@ constexpr double kHedge_m = 1.6;
 constexpr double kShrub_m = 1.2;
 constexpr double kBuilding_m = 4.0;
 constexpr double kWire_m = 6.0;
+constexpr double kNeighbour_m = 8.0;
+constexpr double kNeighbourBase_m = 0.5;
+constexpr double kRound = 0.02; // a crown as long as broad but for this share is round
 
 template <typename Garden, typename Visit>
 decltype(auto) visit(Garden& garden, ThingRef thing, Visit visit)
@@ -28,6 +32,8 @@ decltype(auto) visit(Garden& garden, ThingRef thing, Visit visit)
         return visit(garden.strips.at(thing.index));
     case ThingKind::structure:
         return visit(garden.structures.at(thing.index));
+    case ThingKind::neighbour:
+        return visit(garden.neighbours.at(thing.index));
     case ThingKind::line:
         break;
     }
@@ -84,6 +90,8 @@ const char* idWord(PlanTool tool)
         return "shrub";
     case PlanTool::structure:
         return "structure";
+    case PlanTool::neighbour:
+        return "neighbour";
     case PlanTool::line:
         break;
     }
@@ -128,6 +136,63 @@ double extent_m(const std::vector<model::Point2>& corners, model::Point2 axis)
     return along(most, axis) - along(least, axis);
 }
 
+struct CrownAxes {
+    model::Point2 along;
+    model::Point2 across;
+};
+
+CrownAxes axesOf(const model::Neighbour& neighbour)
+{
+    const auto along_ = plan(model::bearingDirection(neighbour.bearing_deg));
+    return {along_, {along_.y, -along_.x}};
+}
+
+std::vector<model::Point2> boxAround(const model::Neighbour& neighbour)
+{
+    const auto axes = axesOf(neighbour);
+    const auto a = (neighbour.spread_m / 2.0) * axes.along;
+    const auto b = (neighbour.across_m.value_or(neighbour.spread_m) / 2.0) * axes.across;
+    const auto at = neighbour.position_m;
+    return {at - a - b, at + a - b, at + a + b, at - a + b};
+}
+
+/// The crown fills a box along the bearing it has.
+void fillBox(model::Neighbour& neighbour, const std::vector<model::Point2>& corners)
+{
+    const auto axes = axesOf(neighbour);
+    neighbour.position_m = middleOf(corners);
+    neighbour.spread_m = extent_m(corners, axes.along);
+    const double across_m = extent_m(corners, axes.across);
+    const bool isRound = std::abs(across_m - neighbour.spread_m) <= kRound * neighbour.spread_m;
+    neighbour.across_m = isRound ? std::nullopt : std::optional(across_m);
+}
+
+void reshape(model::Neighbour& neighbour, const std::vector<model::Point2>& corners)
+{
+    const auto before = boxAround(neighbour);
+    std::vector<std::size_t> dragged;
+    for (std::size_t i = 0; i < before.size(); ++i)
+        if (norm(corners[i] - before[i]) > 1e-9)
+            dragged.push_back(i);
+    if (dragged.size() == 1)
+        fillBox(neighbour, {corners[dragged[0]], before[(dragged[0] + 2) % 4]});
+    else
+        fillBox(neighbour, corners);
+}
+
+model::Neighbour neighbour(const model::Tables& tables, const std::vector<model::Point2>& corners)
+{
+    model::Neighbour fresh;
+    fresh.species = tables.species.empty() ? std::string() : tables.species.front().latin;
+    fresh.height_m = kNeighbour_m;
+    fresh.crownBase_m = kNeighbourBase_m;
+    const auto axis = lengthwise(corners);
+    const double bearing = model::degrees(std::atan2(axis.x, axis.y));
+    fresh.bearing_deg = std::fmod(bearing + 360.0, 180.0);
+    fillBox(fresh, corners);
+    return fresh;
+}
+
 } // namespace
 
 std::vector<ThingRef> allThings(const model::Garden& garden)
@@ -142,6 +207,7 @@ std::vector<ThingRef> allThings(const model::Garden& garden)
     add(ThingKind::strip, garden.strips.size());
     add(ThingKind::structure, garden.structures.size());
     add(ThingKind::line, garden.lines.size());
+    add(ThingKind::neighbour, garden.neighbours.size());
     return all;
 }
 
@@ -179,6 +245,8 @@ std::vector<model::Point2> cornersOf(const model::Garden& garden, ThingRef thing
         return garden.strips.at(thing.index).outline_m;
     case ThingKind::structure:
         return garden.structures.at(thing.index).outline_m;
+    case ThingKind::neighbour:
+        return boxAround(garden.neighbours.at(thing.index));
     case ThingKind::line:
         break;
     }
@@ -204,6 +272,9 @@ void setCorners(model::Garden& garden, ThingRef thing, const std::vector<model::
         return;
     case ThingKind::structure:
         garden.structures.at(thing.index).outline_m = corners;
+        return;
+    case ThingKind::neighbour:
+        reshape(garden.neighbours.at(thing.index), corners);
         return;
     case ThingKind::line:
         break;
@@ -275,6 +346,11 @@ std::string addThing(model::Garden& garden, const model::Tables& tables, PlanToo
         for (const auto corner : corners)
             line.path_m.push_back({corner.x, corner.y, kWire_m});
         garden.lines.push_back(std::move(line));
+    } else if (tool == PlanTool::neighbour) {
+        auto fresh = neighbour(tables, corners);
+        fresh.id = id;
+        fresh.name = name;
+        garden.neighbours.push_back(std::move(fresh));
     } else {
         auto fresh = planting(tool, tables);
         fresh.id = id;
@@ -300,6 +376,8 @@ void removeThing(model::Garden& garden, ThingRef thing)
         return erase(garden.structures);
     case ThingKind::line:
         return erase(garden.lines);
+    case ThingKind::neighbour:
+        return erase(garden.neighbours);
     case ThingKind::planting:
         break;
     }

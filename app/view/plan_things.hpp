@@ -9,7 +9,7 @@
 
 namespace app {
 
-enum class ThingKind { tree, planting, strip, structure, line };
+enum class ThingKind { tree, planting, strip, structure, line, neighbour };
 
 /// One thing on the plan, by its place in the garden's lists. Holds only until they change.
 struct ThingRef {
@@ -19,19 +19,21 @@ struct ThingRef {
 };
 
 /// What can be drawn, in the order of the plan's tools.
-enum class PlanTool { strip, hedge, bed, lawn, shrub, structure, line };
-inline constexpr int kPlanTools = 7;
+enum class PlanTool { strip, hedge, bed, lawn, shrub, structure, line, neighbour };
+inline constexpr int kPlanTools = 8;
 
-/// Everything on the plan but the neighbours, in the order that a keyboard walks it.
+/// Everything on the plan, in the order that a keyboard walks it.
 [[nodiscard]] std::vector<ThingRef> allThings(const model::Garden& garden);
 [[nodiscard]] std::optional<ThingRef> findThing(const model::Garden& garden, const std::string& id);
 [[nodiscard]] const std::string& idOf(const model::Garden& garden, ThingRef thing);
 [[nodiscard]] std::string& nameOf(model::Garden& garden, ThingRef thing);
 [[nodiscard]] const std::string& nameOf(const model::Garden& garden, ThingRef thing);
 
-/// Corners of its outline, points of its wire, or where the tree stands.
+/// Corners of its outline, points of its wire, or where the tree stands. A neighbour's are those of
+/// the box around its crown, the long way first.
 [[nodiscard]] std::vector<model::Point2> cornersOf(const model::Garden& garden, ThingRef thing);
-/// As many as cornersOf() gives; a wire's heights stay.
+/// As many as cornersOf() gives; a wire's heights stay. A neighbour's crown fills the box that the
+/// corners say, along the bearing it has; of one corner moved, its opposite stays.
 void setCorners(model::Garden& garden, ThingRef thing, const std::vector<model::Point2>& corners);
 [[nodiscard]] std::vector<model::Point2> moved(std::vector<model::Point2> corners,
                                                model::Point2 by);

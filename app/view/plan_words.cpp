@@ -12,7 +12,8 @@ QStringList planToolWords()
             Words::tr("Lawn"),
             Words::tr("Shrubs"),
             Words::tr("Building, fence or pond"),
-            Words::tr("Electric line")};
+            Words::tr("Electric line"),
+            Words::tr("Tree next door")};
 }
 
 QString usualName(PlanTool tool)
@@ -30,6 +31,8 @@ QString usualName(PlanTool tool)
         return Words::tr("shrubs");
     case PlanTool::structure:
         return Words::tr("building");
+    case PlanTool::neighbour:
+        return Words::tr("tree next door");
     case PlanTool::line:
         break;
     }
@@ -49,6 +52,9 @@ QStringList sortsOf(ThingKind kind)
     case ThingKind::structure:
         return {Words::tr("Building"), Words::tr("Fence or wall"), Words::tr("Glasshouse"),
                 Words::tr("Pond"), Words::tr("Other")};
+    case ThingKind::neighbour:
+        return {Words::tr("Open crown"), Words::tr("Crown of usual density"),
+                Words::tr("Dense crown")};
     case ThingKind::tree:
     case ThingKind::line:
         break;

@@ -23,6 +23,8 @@ ThingViewModel::ThingViewModel(Workspace& workspace, PlanEditorViewModel& editor
 {
     for (const auto& plant : workspace_.tables().plants)
         plantNames_ << namesOf(plant.common, plant.latin);
+    for (const auto& species : workspace_.tables().species)
+        speciesNames_ << namesOf(species.common, species.latin);
     connect(&editor_, &PlanEditorViewModel::chosenChanged, this, [this] {
         typed_.reset();
         found_.clear();
@@ -97,6 +99,8 @@ int ThingViewModel::sort() const
         return static_cast<int>(garden.strips[thing->index].use);
     if (thing->kind == ThingKind::structure)
         return static_cast<int>(garden.structures[thing->index].kind);
+    if (thing->kind == ThingKind::neighbour)
+        return static_cast<int>(garden.neighbours[thing->index].density);
     return -1;
 }
 
@@ -111,6 +115,8 @@ void ThingViewModel::setSort(int sort)
             garden.strips[thing.index].use = static_cast<model::StripUse>(sort);
         else if (thing.kind == ThingKind::structure)
             garden.structures[thing.index].kind = static_cast<model::StructureKind>(sort);
+        else if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].density = static_cast<model::FoliageDensity>(sort);
     });
 }
 
@@ -119,6 +125,11 @@ QString ThingViewModel::plantTyped() const
     if (typed_)
         return *typed_;
     const auto thing = editor_.chosen();
+    if (isNeighbour()) {
+        const auto& latin = workspace_.garden().neighbours[thing->index].species;
+        const auto* species = model::findSpecies(workspace_.tables(), latin);
+        return species ? speciesName(*species) : QString::fromStdString(latin);
+    }
     if (!thing || thing->kind != ThingKind::planting)
         return {};
     const auto& latin = workspace_.garden().plantings[thing->index].plant;
@@ -129,8 +140,9 @@ QString ThingViewModel::plantTyped() const
 void ThingViewModel::setPlantTyped(const QString& typed)
 {
     typed_ = typed;
-    found_ = typed.trimmed().isEmpty() ? std::vector<std::size_t>()
-                                       : searchNames(plantNames_, typed, kMostPlants);
+    found_ = typed.trimmed().isEmpty()
+                 ? std::vector<std::size_t>()
+                 : searchNames(isNeighbour() ? speciesNames_ : plantNames_, typed, kMostPlants);
     emit changed();
 }
 
@@ -138,7 +150,8 @@ QStringList ThingViewModel::plants() const
 {
     QStringList names;
     for (const auto index : found_)
-        names << plantName(workspace_.tables().plants[index]);
+        names << (isNeighbour() ? speciesName(workspace_.tables().species[index])
+                                : plantName(workspace_.tables().plants[index]));
     return names;
 }
 
@@ -146,12 +159,16 @@ void ThingViewModel::takePlant(int index)
 {
     if (index < 0 || static_cast<std::size_t>(index) >= found_.size())
         return;
-    const auto latin = workspace_.tables().plants[found_[static_cast<std::size_t>(index)]].latin;
+    const auto at = found_[static_cast<std::size_t>(index)];
+    const auto latin = isNeighbour() ? workspace_.tables().species[at].latin
+                                     : workspace_.tables().plants[at].latin;
     typed_.reset();
     found_.clear();
     change(tr("plant"), [&latin](model::Garden& garden, ThingRef thing) {
         if (thing.kind == ThingKind::planting)
             garden.plantings[thing.index].plant = latin;
+        else if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].species = latin;
     });
 }
 
@@ -171,6 +188,8 @@ QString ThingViewModel::height() const
         return units.length(garden.plantings[thing->index].height_m);
     if (thing->kind == ThingKind::structure)
         return units.length(garden.structures[thing->index].height_m);
+    if (thing->kind == ThingKind::neighbour)
+        return units.length(garden.neighbours[thing->index].height_m);
     return units.length(garden.lines[thing->index].path_m.front().z);
 }
 
@@ -184,9 +203,55 @@ void ThingViewModel::setHeight(const QString& typed)
             garden.plantings[thing.index].height_m = *height_m;
         else if (thing.kind == ThingKind::structure)
             garden.structures[thing.index].height_m = *height_m;
+        else if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].height_m = *height_m;
         else if (thing.kind == ThingKind::line)
             for (auto& point : garden.lines[thing.index].path_m)
                 point.z = *height_m;
+    });
+}
+
+QString ThingViewModel::crownBase() const
+{
+    const auto thing = editor_.chosen();
+    return isNeighbour()
+               ? workspace_.units().length(workspace_.garden().neighbours[thing->index].crownBase_m)
+               : QString();
+}
+
+void ThingViewModel::setCrownBase(const QString& typed)
+{
+    const auto base_m = typed == crownBase() ? std::nullopt : read(typed, tr("Lowest leaf"));
+    if (!base_m)
+        return;
+    change(tr("lowest leaf"), [base_m](model::Garden& garden, ThingRef thing) {
+        if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].crownBase_m = *base_m;
+    });
+}
+
+QString ThingViewModel::stem() const
+{
+    const auto thing = editor_.chosen();
+    if (!isNeighbour())
+        return {};
+    const auto& stem_m = workspace_.garden().neighbours[thing->index].stemDiameter_m;
+    return stem_m ? workspace_.units().diameter(*stem_m) : QString();
+}
+
+void ThingViewModel::setStem(const QString& typed)
+{
+    if (typed == stem())
+        return;
+    std::optional<double> stem_m;
+    if (!typed.trimmed().isEmpty()) {
+        stem_m = read(typed, tr("Thickness of the stem"));
+        if (!stem_m)
+            return;
+    }
+    change(tr("stem"), [stem_m](model::Garden& garden, ThingRef thing) {
+        if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].stemDiameter_m = stem_m;
     });
 }
 

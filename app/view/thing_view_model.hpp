@@ -29,6 +29,9 @@ class ThingViewModel final : public QObject {
     Q_PROPERTY(QStringList plants READ plants NOTIFY changed FINAL)
     Q_PROPERTY(bool hasHeight READ hasHeight NOTIFY changed FINAL)
     Q_PROPERTY(QString height READ height WRITE setHeight NOTIFY changed FINAL)
+    Q_PROPERTY(bool isNeighbour READ isNeighbour NOTIFY changed FINAL)
+    Q_PROPERTY(QString crownBase READ crownBase WRITE setCrownBase NOTIFY changed FINAL)
+    Q_PROPERTY(QString stem READ stem WRITE setStem NOTIFY changed FINAL)
     Q_PROPERTY(QString headroom READ headroom WRITE setHeadroom NOTIFY changed FINAL)
     Q_PROPERTY(QString usualHeadroom READ usualHeadroom NOTIFY changed FINAL)
     Q_PROPERTY(QString voltage READ voltage WRITE setVoltage NOTIFY changed FINAL)
@@ -46,18 +49,23 @@ public:
     [[nodiscard]] bool isPlanting() const { return is(ThingKind::planting); }
     [[nodiscard]] bool isStrip() const { return is(ThingKind::strip); }
     [[nodiscard]] bool isLine() const { return is(ThingKind::line); }
+    [[nodiscard]] bool isNeighbour() const { return is(ThingKind::neighbour); }
     [[nodiscard]] QString name() const;
     void setName(const QString& name);
     [[nodiscard]] QStringList sorts() const; ///< what it may be
     [[nodiscard]] int sort() const;
     void setSort(int sort);
-    /// What was typed to find a plant; otherwise the plant that is there.
+    /// What was typed to find a plant, or a neighbour's species; otherwise the one that is there.
     [[nodiscard]] QString plantTyped() const;
     void setPlantTyped(const QString& typed);
     [[nodiscard]] QStringList plants() const;
     [[nodiscard]] bool hasHeight() const;
     [[nodiscard]] QString height() const; ///< of a planting, a structure or a wire
     void setHeight(const QString& typed);
+    [[nodiscard]] QString crownBase() const; ///< of a neighbour: height of its lowest leaf
+    void setCrownBase(const QString& typed);
+    [[nodiscard]] QString stem() const; ///< thickness of a neighbour's; empty: not known
+    void setStem(const QString& typed);
     [[nodiscard]] QString headroom() const; ///< wanted over a strip; empty: the usual one
     void setHeadroom(const QString& typed);
     [[nodiscard]] QString usualHeadroom() const;
@@ -90,6 +98,7 @@ private:
     Workspace& workspace_;
     PlanEditorViewModel& editor_;
     QStringList plantNames_;
+    QStringList speciesNames_;
     std::optional<QString> typed_;
     std::vector<std::size_t> found_;
 };

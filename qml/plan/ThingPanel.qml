@@ -52,8 +52,8 @@ ColumnLayout {
     SearchField {
         objectName: "thingPlant"
         Layout.fillWidth: true
-        visible: root.thing.isPlanting
-        label: qsTr("Plant, common or Latin name")
+        visible: root.thing.isPlanting || root.thing.isNeighbour
+        label: root.thing.isNeighbour ? qsTr("Kind of tree, common or Latin name") : qsTr("Plant, common or Latin name")
         value: root.thing.plantTyped
         found: root.thing.plants
         onTyped: (text) => root.thing.plantTyped = text
@@ -69,6 +69,21 @@ ColumnLayout {
             label: root.thing.isLine ? qsTr("Height of the wire") : qsTr("Height")
             value: root.thing.height
             onSettled: (text) => root.thing.height = text
+        }
+        Fact {
+            objectName: "thingCrownBase"
+            visible: root.thing.isNeighbour
+            label: qsTr("Lowest leaf")
+            value: root.thing.crownBase
+            onSettled: (text) => root.thing.crownBase = text
+        }
+        Fact {
+            objectName: "thingStem"
+            visible: root.thing.isNeighbour
+            label: qsTr("Stem")
+            hint: qsTr("not known")
+            value: root.thing.stem
+            onSettled: (text) => root.thing.stem = text
         }
         Fact {
             objectName: "thingHeadroom"
@@ -93,13 +108,13 @@ ColumnLayout {
 
         Fact {
             objectName: "thingLength"
-            label: qsTr("Length")
+            label: root.thing.isNeighbour ? qsTr("Crown, length") : qsTr("Length")
             value: root.thing.length
             onSettled: (text) => root.thing.length = text
         }
         Fact {
             objectName: "thingWidth"
-            label: qsTr("Width")
+            label: root.thing.isNeighbour ? qsTr("and width") : qsTr("Width")
             value: root.thing.width
             onSettled: (text) => root.thing.width = text
         }

@@ -155,6 +155,38 @@ TestCase {
         pages.planEditor.editing = false
     }
 
+    function test_05_aTreeNextDoorIsDrawnSizedAndNamed() {
+        startGarden()
+        pages.planEditor.editing = true
+        const plan = largePlan()
+        mouseClick(child("planTool7"))
+        mousePress(plan, 120, 120)
+        mouseMove(plan, 180, 160)
+        mouseMove(plan, 240, 200)
+        mouseRelease(plan, 240, 200)
+        compare(pages.planEditor.things.length, 1)
+        verify(pages.thing.isNeighbour)
+        for (const [name, typed] of [["thingHeight", "11 m"], ["thingCrownBase", "2 m"], ["thingStem", "0.35 m"]]) {
+            const field = child(name + "Input")
+            verify(field.visible, name)
+            mouseClick(field)
+            field.selectAll()
+            type(typed)
+            keyClick(Qt.Key_Return)
+        }
+        verify(pages.thing.height.indexOf("11") === 0)
+        verify(pages.thing.crownBase.indexOf("2") === 0)
+        verify(pages.thing.stem.indexOf("35") === 0)
+        const handle = child("planHandle_neighbour-1_-1")
+        handle.forceActiveFocus()
+        const before = pages.thing.east
+        keyClick(Qt.Key_Right, Qt.ShiftModifier)
+        verify(pages.thing.east !== before)
+        keyClick(Qt.Key_Delete)
+        compare(pages.planEditor.things.length, 0)
+        pages.planEditor.editing = false
+    }
+
     function test_06_cornersAreClickedOneByOne() {
         startGarden()
         pages.planEditor.editing = true

@@ -10,6 +10,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace app {
 namespace {
 
@@ -94,6 +96,85 @@ TEST_F(PlanEditorTest, EveryToolPutsAUsualShapeInTheMiddleByKeyboard)
     EXPECT_EQ(garden().structures.size(), 1u);
     EXPECT_EQ(garden().strips.size(), 2u);
     EXPECT_EQ(garden().plantings.size(), 5u);
+    EXPECT_EQ(garden().neighbours.size(), 1u);
+}
+
+TEST_F(PlanEditorTest, ATreeNextDoorIsDrawnAsTheBoxAroundItsCrown)
+{
+    editor_.setTool(static_cast<int>(PlanTool::neighbour));
+    const QPointF from = at(8, 2);
+    const QPointF to = at(11, 8);
+    editor_.dropBox(from.x(), from.y(), to.x(), to.y());
+    ASSERT_EQ(garden().neighbours.size(), 1u) << workspace_.problem().toStdString();
+    const auto& tree = garden().neighbours[0];
+    EXPECT_NEAR(tree.position_m.x, 9.5, 1e-6);
+    EXPECT_NEAR(tree.position_m.y, 5.0, 1e-6);
+    EXPECT_NEAR(tree.spread_m, 6.0, 1e-6);
+    ASSERT_TRUE(tree.across_m);
+    EXPECT_NEAR(*tree.across_m, 3.0, 1e-6);
+    EXPECT_NEAR(std::fmod(tree.bearing_deg, 180.0), 0.0, 1e-6); // its long way lies north
+    EXPECT_TRUE(model::validate(garden()).empty());
+    EXPECT_TRUE(model::unknownNames(garden(), tables()).empty());
+    EXPECT_TRUE(thing_.isNeighbour());
+    EXPECT_TRUE(editor_.things().contains(QStringLiteral("tree next door")));
+}
+
+TEST_F(PlanEditorTest, ATreeNextDoorIsDraggedWholeOrByACornerAndTakenAway)
+{
+    editor_.setTool(static_cast<int>(PlanTool::neighbour));
+    editor_.finish();
+    const auto before = garden().neighbours.at(0);
+    EXPECT_FALSE(before.across_m); // round
+    const auto id = QString::fromStdString(before.id);
+    editor_.nudge(id, -1, 2, 0, true);
+    EXPECT_NEAR(garden().neighbours[0].position_m.x, before.position_m.x + 1.0, 1e-9);
+    EXPECT_NEAR(garden().neighbours[0].spread_m, before.spread_m, 1e-9);
+    const auto corners = cornersOf(garden(), *editor_.chosen());
+    const QPointF hand = plan_.frame().toCanvas(corners[2]);
+    const QPointF to = plan_.frame().toCanvas(corners[2] + 0.5 * (corners[2] - corners[1]));
+    editor_.grab(id, 2, hand.x(), hand.y());
+    editor_.dragTo(to.x(), to.y());
+    editor_.drop();
+    const auto& wider = garden().neighbours[0];
+    const auto after = cornersOf(garden(), *editor_.chosen());
+    EXPECT_NEAR(norm(after[0] - corners[0]), 0.0, 1e-6); // the opposite corner stays
+    EXPECT_NEAR(wider.spread_m, before.spread_m, 1e-6);
+    ASSERT_TRUE(wider.across_m);
+    EXPECT_NEAR(*wider.across_m, 1.5 * before.spread_m, 1e-6);
+    editor_.removeChosen();
+    EXPECT_TRUE(garden().neighbours.empty());
+}
+
+TEST_F(PlanEditorTest, ATreeNextDoorHasItsFactsTyped)
+{
+    editor_.setTool(static_cast<int>(PlanTool::neighbour));
+    editor_.finish();
+    const auto tree = [this]() -> const model::Neighbour& { return garden().neighbours.at(0); };
+    thing_.setName(QStringLiteral("spruce over the fence"));
+    thing_.setHeight(QStringLiteral("12 m"));
+    thing_.setCrownBase(QStringLiteral("2 m"));
+    thing_.setLength(QStringLiteral("7 m"));
+    thing_.setStem(QStringLiteral("40 cm"));
+    thing_.setSort(2);
+    thing_.setEast(QStringLiteral("14 m"));
+    thing_.setPlantTyped(QStringLiteral("Picea abies"));
+    ASSERT_FALSE(thing_.plants().isEmpty());
+    thing_.takePlant(0);
+    EXPECT_EQ(tree().name, "spruce over the fence");
+    EXPECT_EQ(tree().height_m, 12.0);
+    EXPECT_EQ(tree().crownBase_m, 2.0);
+    EXPECT_NEAR(std::max(tree().spread_m, tree().across_m.value_or(0.0)), 7.0, 1e-9);
+    ASSERT_TRUE(tree().stemDiameter_m);
+    EXPECT_NEAR(*tree().stemDiameter_m, 0.4, 1e-9);
+    EXPECT_EQ(tree().density, model::FoliageDensity::dense);
+    EXPECT_NEAR(tree().position_m.x, 14.0, 1e-9);
+    EXPECT_EQ(tree().species, "Picea abies");
+    thing_.setStem(QString());
+    EXPECT_FALSE(tree().stemDiameter_m);
+    const auto kept = garden();
+    thing_.setCrownBase(QStringLiteral("13 m")); // over its top
+    EXPECT_EQ(garden(), kept);
+    EXPECT_FALSE(workspace_.problem().isEmpty());
 }
 
 TEST_F(PlanEditorTest, ABoxIsDrawnInOneDrag)
