@@ -804,6 +804,13 @@
     </message>
 </context>
 <context>
+    <name>MonthBars</name>
+    <message>
+        <source>Why this number?</source>
+        <translation>Warum diese Zahl?</translation>
+    </message>
+</context>
+<context>
     <name>NewGardenSheet</name>
     <message>
         <source>A new garden</source>
@@ -4955,6 +4962,38 @@
         <source>Dense crown</source>
         <translation>Dichte Krone</translation>
     </message>
+    <message>
+        <source>Direct sun under the open sky, mean day</source>
+        <translation>Direkte Sonne unter freiem Himmel, mittlerer Tag</translation>
+    </message>
+    <message>
+        <source>Light for growth under the open sky</source>
+        <translation>Licht zum Wachsen unter freiem Himmel</translation>
+    </message>
+    <message>
+        <source>Without %1 there would be more</source>
+        <translation>Ohne %1 wäre es mehr</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>Light for growth that is left</source>
+        <translation>Licht zum Wachsen, das bleibt</translation>
+    </message>
+    <message>
+        <source>Why so much light, %1?</source>
+        <translation>Warum so viel Licht, %1?</translation>
+    </message>
+    <message>
+        <source>%1: %2 of direct sun a day and %3, of %4 and %5 in the open.</source>
+        <translation>%1: %2 direkte Sonne am Tag und %3, von %4 und %5 im Freien.</translation>
+    </message>
+    <message>
+        <source>A mean day of %1, over %2 places on it.</source>
+        <translation>Ein mittlerer Tag, %1, im Mittel über %2 Stellen darauf.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -4989,12 +5028,12 @@
         <translation>Was ein Schnitt allein gibt, für welchen Anteil seines Laubs: die billigste Stunde zuerst</translation>
     </message>
     <message>
-        <source>Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well.</source>
-        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Lange Striche: %1; kurze: wo sie gut gedeiht.</translation>
+        <source>Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well. Press a month to see why.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Lange Striche: %1; kurze: wo sie gut gedeiht. Drücken Sie auf einen Monat, um zu sehen, warum.</translation>
     </message>
     <message>
-        <source>Bars: direct sun a day; outlines: in the open.</source>
-        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien.</translation>
+        <source>Bars: direct sun a day; outlines: in the open. Press a month to see why.</source>
+        <translation>Balken: direkte Sonne am Tag; Umrisse: im Freien. Drücken Sie auf einen Monat, um zu sehen, warum.</translation>
     </message>
 </context>
 <context>

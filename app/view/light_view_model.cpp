@@ -1,5 +1,6 @@
 #include "app/view/light_view_model.hpp"
 
+#include "app/view/why.hpp"
 #include "app/words/light_words.hpp"
 #include "app/words/wording.hpp"
 #include "model/light/sample_day.hpp"
@@ -108,6 +109,18 @@ void LightViewModel::take(const LightWanted& wanted,
     word();
 }
 
+std::optional<Chain> LightViewModel::chain(const std::string& when) const
+{
+    if (place_ < 0 || !year_)
+        return std::nullopt;
+    std::optional<int> month;
+    if (when != why::kSeason)
+        month = std::stoi(when);
+    const auto& surface = year_->surfaces.at(static_cast<std::size_t>(place_));
+    return chainOf(YearAsked{surface.light, year_->weather, month}, *garden_, workspace_.tables(),
+                   workspace_.units());
+}
+
 void LightViewModel::word()
 {
     headline_ = tr("You have drawn no planting that wants light.");
@@ -155,6 +168,7 @@ void LightViewModel::wordMonths(const model::light::SurfaceLight& light, const m
                            .arg(units.month(static_cast<int>(m)), units.hours(month.standing.sun_h),
                                 molWords(month.standing.dli_mol, units),
                                 units.hours(month.open.sun_h), molWords(month.open.dli_mol, units));
+        bar.why = why::key(why::Kind::year, std::to_string(m - 1));
         bars.push_back(bar);
     }
     months_.show(std::move(bars));
@@ -182,7 +196,8 @@ void LightViewModel::wordTaken(const model::light::MonthLight& season)
                          sentence,
                          Tone::Plain,
                          id,
-                         season.open.sun_h > 0.0 ? taken.removal.sun_h / season.open.sun_h : 0.0});
+                         season.open.sun_h > 0.0 ? taken.removal.sun_h / season.open.sun_h : 0.0,
+                         why::key(why::Kind::year, why::kSeason)});
     };
     const auto only = [&](const auto& fill) {
         model::light::MonthLight one = season;

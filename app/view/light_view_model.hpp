@@ -5,6 +5,7 @@
 #include "app/view/month_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/workspace.hpp"
+#include "app/words/chain.hpp"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -51,6 +52,9 @@ public:
     [[nodiscard]] bool mapShown() const { return mapShown_; }
     void setMapShown(bool shown);
 
+    /// Why the chosen place has the light it has on a mean day. \param when  a month, "0" .. "11",
+    /// or why::kSeason
+    [[nodiscard]] std::optional<Chain> chain(const std::string& when) const;
     /// Points at the limb that a fact is about.
     Q_INVOKABLE void choose(const QString& id);
 

@@ -35,6 +35,8 @@ QVariant MonthModel::data(const QModelIndex& index, int role) const
         return month.growing;
     case ToneRole:
         return QVariant::fromValue(month.tone);
+    case Why:
+        return month.why;
     default:
         return {};
     }
@@ -42,8 +44,8 @@ QVariant MonthModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> MonthModel::roleNames() const
 {
-    return {{Letter, "letter"}, {Sentence, "sentence"}, {Here, "here"},
-            {Open, "open"},     {Growing, "growing"},   {ToneRole, "tone"}};
+    return {{Letter, "letter"},   {Sentence, "sentence"}, {Here, "here"}, {Open, "open"},
+            {Growing, "growing"}, {ToneRole, "tone"},     {Why, "why"}};
 }
 
 } // namespace app

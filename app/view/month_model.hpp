@@ -17,6 +17,7 @@ struct MonthBar {
     double open{};    ///< the same under the open sky
     bool growing{};   ///< it counts for the plant
     Tone::Value tone{Tone::Plain};
+    QString why{}; ///< for WhyViewModel::ask()
     friend bool operator==(const MonthBar&, const MonthBar&) = default;
 };
 
@@ -27,7 +28,7 @@ class MonthModel : public QAbstractListModel {
     QML_UNCREATABLE("belongs to a view-model")
 
 public:
-    enum Role { Letter = Qt::UserRole + 1, Sentence, Here, Open, Growing, ToneRole };
+    enum Role { Letter = Qt::UserRole + 1, Sentence, Here, Open, Growing, ToneRole, Why };
 
     using QAbstractListModel::QAbstractListModel;
 

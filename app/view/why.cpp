@@ -6,7 +6,7 @@
 namespace app::why {
 namespace {
 
-constexpr std::array kNames = {"limb", "strip", "planting", "cut",
+constexpr std::array kNames = {"limb", "strip", "planting", "year", "cut",
                                "cuts", "tried", "allTried", "who"};
 
 } // namespace

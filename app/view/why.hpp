@@ -11,12 +11,16 @@ enum class Kind {
     limb,     ///< load and breaking gust; id of the limb
     strip,    ///< headroom; id of the strip
     planting, ///< direct sun on the day; id of the planting
+    year,     ///< light of the place chosen in the year of light; its month, or kSeason
     cut,      ///< leaf and weight of a suggested cut; its row
     cuts,     ///< of all suggested cuts
     tried,    ///< of a cut that is tried out; its row
     allTried, ///< of all of those
     who,      ///< who should do the work
 };
+
+/// In place of a month: the growing season.
+inline constexpr auto kSeason = "season";
 
 struct Question {
     Kind kind{};

@@ -59,6 +59,15 @@ WhyViewModel::WhyViewModel(Workspace& workspace, QObject* parent)
     connect(&worker_, &NewestWins::failed, &workspace_, &Workspace::say);
 }
 
+void WhyViewModel::follow(LightViewModel& light)
+{
+    light_ = &light;
+    connect(light_, &LightViewModel::changed, this, [this] {
+        if (asked_ && asked_->kind == Kind::year)
+            refresh();
+    });
+}
+
 void WhyViewModel::ask(const QString& key)
 {
     asked_ = why::question(key);
@@ -131,6 +140,8 @@ WhyViewModel::Work WhyViewModel::work() const
         return stripWork();
     case Kind::planting:
         return plantingWork();
+    case Kind::year:
+        return yearWork();
     case Kind::cut:
     case Kind::cuts:
     case Kind::tried:
@@ -179,6 +190,14 @@ WhyViewModel::Work WhyViewModel::plantingWork() const
             units = workspace_.units(), planting = asked_->id, date = workspace_.date()] {
         return chainOf(model::explainSun(*garden, tables, planting, date), *garden, tables, units);
     };
+}
+
+WhyViewModel::Work WhyViewModel::yearWork() const
+{
+    const auto chain = light_ ? light_->chain(asked_->id) : std::nullopt;
+    if (!chain)
+        return {};
+    return [chain = *chain] { return chain; };
 }
 
 WhyViewModel::Work WhyViewModel::cutWork() const

@@ -2,6 +2,7 @@
 
 #include "app/assess/newest_wins.hpp"
 #include "app/view/chain_model.hpp"
+#include "app/view/light_view_model.hpp"
 #include "app/view/why.hpp"
 #include "app/view/workspace.hpp"
 
@@ -31,6 +32,9 @@ class WhyViewModel final : public QObject {
 
 public:
     explicit WhyViewModel(Workspace& workspace, QObject* parent = nullptr);
+    /// What explains the year's light: it has the figures already.
+    /// \param light  outlives this
+    void follow(LightViewModel& light);
 
     [[nodiscard]] bool isOpen() const { return asked_.has_value(); }
     [[nodiscard]] QString title() const { return chain_.title; }
@@ -60,11 +64,13 @@ private:
     [[nodiscard]] Work limbWork() const;
     [[nodiscard]] Work stripWork() const;
     [[nodiscard]] Work plantingWork() const;
+    [[nodiscard]] Work yearWork() const;
     [[nodiscard]] Work cutWork() const;
     [[nodiscard]] Work whoWork() const;
     [[nodiscard]] bool isOfCuts() const;
 
     Workspace& workspace_;
+    LightViewModel* light_{};
     std::optional<why::Question> asked_;
     Chain chain_;
     ChainModel steps_;

@@ -22,6 +22,7 @@ Pages::Pages(const model::Tables& tables, Units units, Works works,
       offers(workspace, *work.trial(), modelOutlookWorks(tables)),
       stages(workspace, modelOutlookWorks(tables))
 {
+    why.follow(light);
     paper.setWeather([this] { return day.weather(); });
     QObject::connect(&side, &SideViewModel::sawn, work.trial(), &TrialViewModel::sawAt);
     QObject::connect(&round, &RoundViewModel::sawn, work.trial(), &TrialViewModel::sawAt);

@@ -5,10 +5,12 @@
 #include "model/assessment/limb_explanation.hpp"
 #include "model/assessment/strip_explanation.hpp"
 #include "model/assessment/sun_explanation.hpp"
+#include "model/light/year_light.hpp"
 
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <vector>
 
 namespace app {
@@ -46,6 +48,19 @@ struct Chain {
 /// A planting's direct sun on a clear day.
 [[nodiscard]] Chain chainOf(const model::SunExplanation& of, const model::Garden& garden,
                             const model::Tables& tables, const Units& units);
+
+/// Light of a mean day on one surface.
+struct YearAsked {
+    const model::light::SurfaceLight& surface;
+    const model::light::Weather& weather;
+    std::optional<int> month; ///< 0 .. 11; blank: the growing season
+};
+[[nodiscard]] Chain chainOf(const YearAsked& of, const model::Garden& garden,
+                            const model::Tables& tables, const Units& units);
+
+/// What a plant needs, as the tables have it; nothing where they don't.
+[[nodiscard]] std::optional<ChainPart> needPart(const model::Plant& plant,
+                                                const model::Tables& tables, const Units& units);
 
 /// The leaf and the weight that cuts take. \param what  which cuts: "Take off “path limb”"
 [[nodiscard]] Chain chainOf(const model::CutExplanation& of, const QString& what,

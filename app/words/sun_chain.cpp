@@ -70,6 +70,8 @@ std::string keysOf(const model::CitationsByTopic& sources, const char* topic)
                                                            : found->second.front().source;
 }
 
+} // namespace
+
 std::optional<ChainPart> needPart(const model::Plant& plant, const model::Tables& tables,
                                   const Units& units)
 {
@@ -85,8 +87,6 @@ std::optional<ChainPart> needPart(const model::Plant& plant, const model::Tables
                                           tables.sources)});
     return part.steps.empty() ? std::nullopt : std::optional(part);
 }
-
-} // namespace
 
 Chain chainOf(const SunExplanation& of, const model::Garden& garden, const model::Tables& tables,
               const Units& units)

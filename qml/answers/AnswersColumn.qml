@@ -85,6 +85,7 @@ ScrollView {
         YearCard {
             Layout.fillWidth: true
             light: root.light
+            why: root.why
         }
         TrialCard {
             id: trialCard

@@ -13,6 +13,9 @@ Item {
     required property real need
     required property real good
 
+    /// The chain behind a month's figures is wanted.
+    signal whyWanted(string why)
+
     readonly property real barHeight: height - letters
     readonly property real letters: Theme.small + 6
 
@@ -33,12 +36,31 @@ Item {
                 required property real open
                 required property bool growing
                 required property int tone
+                required property string why
 
                 width: root.width / 12
                 height: root.height
                 activeFocusOnTab: true
-                Accessible.role: Accessible.StaticText
+                Accessible.role: Accessible.Button
                 Accessible.name: sentence
+                Accessible.description: qsTr("Why this number?")
+                Accessible.onPressAction: root.whyWanted(bar.why)
+
+                Keys.onReturnPressed: root.whyWanted(bar.why)
+                Keys.onEnterPressed: root.whyWanted(bar.why)
+                Keys.onSpacePressed: root.whyWanted(bar.why)
+
+                HoverHandler {
+                    id: over
+                    cursorShape: Qt.PointingHandCursor
+                }
+                TapHandler { onTapped: root.whyWanted(bar.why) }
+                Rectangle {
+                    anchors.fill: parent
+                    radius: 3
+                    color: Theme.hover
+                    visible: over.hovered
+                }
 
                 Rectangle {
                     x: 3

@@ -9,6 +9,7 @@ Card {
     id: root
 
     required property LightViewModel light
+    required property WhyViewModel why
 
     objectName: "yearCard"
     question: qsTr("How is the light over the year?")
@@ -42,12 +43,13 @@ Card {
         months: root.light.months
         need: root.light.need
         good: root.light.good
+        onWhyWanted: (why) => root.why.ask(why)
     }
     Note {
         visible: root.light.place >= 0
         text: root.light.needText.length > 0
-              ? qsTr("Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well.").arg(root.light.needText)
-              : qsTr("Bars: direct sun a day; outlines: in the open.")
+              ? qsTr("Bars: direct sun a day; outlines: in the open. Long dashes: %1; short ones: where it does well. Press a month to see why.").arg(root.light.needText)
+              : qsTr("Bars: direct sun a day; outlines: in the open. Press a month to see why.")
     }
     Heading {
         visible: takenList.count > 0
@@ -56,7 +58,10 @@ Card {
     Repeater {
         id: takenList
         model: root.light.taken
-        FactRow { onChosen: (id) => root.light.choose(id) }
+        FactRow {
+            onChosen: (id) => root.light.choose(id)
+            onWhyWanted: (why) => root.why.ask(why)
+        }
     }
     Heading {
         visible: cutList.count > 0

@@ -2,6 +2,7 @@
 
 #include "app/tables/tables.hpp"
 #include "app/view/answers_view_model.hpp"
+#include "app/view/light_view_model.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QCoreApplication>
@@ -101,6 +102,27 @@ TEST_F(WhyTest, ItFollowsWhatIsDrawnAndClosesWhenItsLimbIsGone)
     tree.limbs.pop_back();
     ASSERT_TRUE(workspace_.changeTree(QStringLiteral("shorter"), tree));
     EXPECT_FALSE(why_.isOpen());
+}
+
+TEST_F(WhyTest, EachMonthOfTheYearAndItsSeasonHaveAChainThatEndsInTheFigureShown)
+{
+    SideViewModel side(workspace_);
+    PlanViewModel plan(workspace_, side);
+    LightViewModel light(workspace_, plan, modelLightWorks(tables()));
+    why_.follow(light);
+    workspace_.setHour(13.0); // something to answer
+    until([&] { return light.place() >= 0 && !light.isBusy(); });
+    ASSERT_EQ(light.months()->months().size(), 12u);
+    for (const auto& month : light.months()->months()) {
+        ask(month.why);
+        EXPECT_TRUE(month.sentence.contains(step("Direct sun = open sky").first));
+        EXPECT_TRUE(month.sentence.contains(step("Light for growth that is left").first));
+        why_.close();
+    }
+    ASSERT_FALSE(light.taken()->facts().empty());
+    ask(light.taken()->facts().front().why);
+    EXPECT_TRUE(step("Without the maple").first.startsWith(light.taken()->facts().front().figure));
+    EXPECT_TRUE(why_.title().contains(QStringLiteral("April")));
 }
 
 TEST_F(WhyTest, CutsAndWhoHaveTheirChains)
