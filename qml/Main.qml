@@ -35,6 +35,10 @@ ApplicationWindow {
     required property WhyViewModel why
     required property OffersViewModel offers
     required property StagesViewModel stages
+    /// The code of the language asked for, from the next start on; empty: the computer's.
+    property string language: ""
+    property list<string> languageCodes
+    property list<string> languageNames
     /// Dark surroundings.
     property bool dark: false
     /// A small laptop's screen: the drawing needs what height there is.
@@ -87,6 +91,10 @@ ApplicationWindow {
         id: gardenFacts
         objectName: "gardenFactsSheet"
         grounds: window.grounds
+        language: window.language
+        languageCodes: window.languageCodes
+        languageNames: window.languageNames
+        onLanguageWanted: (code) => window.language = code
     }
     LimbSheet {
         id: limbFacts

@@ -522,6 +522,18 @@
         <source>Forget the sunshine of all months</source>
         <translation>Den Sonnenschein aller Monate vergessen</translation>
     </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>As the computer has it</source>
+        <translation>Wie der Rechner</translation>
+    </message>
+    <message>
+        <source>In this language from the next start of the program on.</source>
+        <translation>In dieser Sprache ab dem nächsten Start des Programms.</translation>
+    </message>
 </context>
 <context>
     <name>GoalsCard</name>

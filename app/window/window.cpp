@@ -64,6 +64,15 @@ void speakAsAsked(const QString& language)
     speak(localeOf(settings.value(QLatin1String(kLanguage)).toString()));
 }
 
+/// Each language by its own name, as who speaks it looks for it.
+QStringList languageNames()
+{
+    QStringList names;
+    for (const auto& code : languages())
+        names << QLocale(QLocale(code).language()).nativeLanguageName();
+    return names;
+}
+
 bool isDarkAtFirst()
 {
     const bool desktop = QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
@@ -91,6 +100,10 @@ void remember(const Pages& pages, const QQuickWindow& window)
     settings.setValue(QLatin1String(kLastGarden), pages.workspace.document().path());
     settings.setValue(QLatin1String(kGeometry), window.geometry());
     settings.setValue(QLatin1String(kDark), window.property("dark"));
+    if (const QString language = window.property("language").toString(); language.isEmpty())
+        settings.remove(QLatin1String(kLanguage));
+    else
+        settings.setValue(QLatin1String(kLanguage), language);
     const auto& units = pages.workspace.units();
     if (units.measures() == Units(units.locale()).measures())
         settings.remove(QLatin1String(kMeasures));
@@ -127,6 +140,9 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     engine.addImportPath(qmlImportPath());
     auto properties = pages.properties();
     properties.insert(QStringLiteral("dark"), isDarkAtFirst());
+    properties.insert(QStringLiteral("language"), QSettings().value(QLatin1String(kLanguage)));
+    properties.insert(QStringLiteral("languageCodes"), languages());
+    properties.insert(QStringLiteral("languageNames"), languageNames());
     engine.setInitialProperties(properties);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Underbough/Ui/Main.qml")));
     if (engine.rootObjects().isEmpty())

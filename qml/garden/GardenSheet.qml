@@ -5,11 +5,20 @@ import Underbough.App
 import Underbough.Ui
 
 /// The garden itself: its name, its place, its wind, how the ground falls, how often the sun shines,
-/// and the measures that are read.
+/// and the measures and the language that are read.
 Sheet {
     id: root
 
     required property GroundsViewModel grounds
+    required property string language
+    required property list<string> languageCodes
+    required property list<string> languageNames
+    /// As it was when the program started.
+    property string spoken: ""
+
+    signal languageWanted(string code)
+
+    Component.onCompleted: root.spoken = root.language
 
     title: qsTr("About the garden")
     doneText: qsTr("Done")
@@ -51,6 +60,20 @@ Sheet {
                 currentIndex: root.grounds.measure
                 onActivated: (index) => root.grounds.measure = index
             }
+            NamedChoice {
+                objectName: "languageChoice"
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                label: qsTr("Language")
+                model: [qsTr("As the computer has it"), ...root.languageNames]
+                currentIndex: root.languageCodes.indexOf(root.language) + 1
+                onActivated: (index) => root.languageWanted(index > 0 ? root.languageCodes[index - 1] : "")
+            }
+        }
+        Note {
+            objectName: "languageNote"
+            visible: root.language !== root.spoken
+            text: qsTr("In this language from the next start of the program on.")
         }
         RowLayout {
             spacing: Theme.gap

@@ -232,6 +232,26 @@ TestCase {
         settle()
     }
 
+    function test_anotherLanguageIsSpokenFromTheNextStartOn() {
+        window.languageCodes = ["de", "en"]
+        window.languageNames = ["Deutsch", "English"]
+        mouseClick(child("gardenFactsButton"))
+        tryVerify(() => child("languageChoiceBox").visible)
+        const choice = child("languageChoiceBox")
+        compare(choice.count, 3)
+        compare(choice.currentIndex, 0)
+        compare(child("languageNote").visible, false)
+        choice.forceActiveFocus()
+        keyClick(Qt.Key_Down)
+        compare(window.language, "de")
+        compare(child("languageNote").visible, true)
+        keyClick(Qt.Key_Up)
+        compare(window.language, "")
+        compare(child("languageNote").visible, false)
+        keyClick(Qt.Key_Escape)
+        settle()
+    }
+
     function test_theDaysOfLeafAreTypedInTheTreesSheet() {
         mouseClick(child("treeFactsButton"))
         tryVerify(() => child("treeSheetLeafOnInput").visible)
