@@ -47,6 +47,11 @@ QStringList languages()
     return {QStringLiteral("de"), QStringLiteral("en")};
 }
 
+QStringList languageNames()
+{
+    return {QStringLiteral("Deutsch"), QStringLiteral("English")};
+}
+
 bool isTranslated(const QLocale& locale)
 {
     return locale.language() == QLocale::German;

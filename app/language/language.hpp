@@ -12,6 +12,8 @@ namespace app {
 
 /// The codes of the languages that the program speaks.
 [[nodiscard]] QStringList languages();
+/// The same by their own names, as who speaks one looks for it.
+[[nodiscard]] QStringList languageNames();
 
 /// Whether sentences differ in this locale from the English ones in the code.
 [[nodiscard]] bool isTranslated(const QLocale& locale);

@@ -64,15 +64,6 @@ void speakAsAsked(const QString& language)
     speak(localeOf(settings.value(QLatin1String(kLanguage)).toString()));
 }
 
-/// Each language by its own name, as who speaks it looks for it.
-QStringList languageNames()
-{
-    QStringList names;
-    for (const auto& code : languages())
-        names << QLocale(QLocale(code).language()).nativeLanguageName();
-    return names;
-}
-
 bool isDarkAtFirst()
 {
     const bool desktop = QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
