@@ -12,7 +12,10 @@
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QScreen>
 #include <QSettings>
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -102,11 +105,18 @@ void remember(const Pages& pages, const QQuickWindow& window)
         settings.setValue(QLatin1String(kMeasures), static_cast<int>(units.measures()));
 }
 
+/// Where it was, but within the screen: that may be a smaller one now, or be scaled otherwise.
 void restore(QQuickWindow& window)
 {
-    const auto geometry = QSettings().value(QLatin1String(kGeometry)).toRect();
-    if (geometry.isValid())
-        window.setGeometry(geometry);
+    auto geometry = QSettings().value(QLatin1String(kGeometry)).toRect();
+    if (!geometry.isValid())
+        return;
+    const QRect room = window.screen()->availableVirtualGeometry();
+    geometry.setSize(geometry.size().boundedTo(room.size()));
+    geometry.moveLeft(
+        std::clamp(geometry.left(), room.left(), room.right() + 1 - geometry.width()));
+    geometry.moveTop(std::clamp(geometry.top(), room.top(), room.bottom() + 1 - geometry.height()));
+    window.setGeometry(geometry);
 }
 
 } // namespace
