@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 #include <numbers>
 
@@ -22,7 +23,7 @@ long nodesMost(long effort, std::size_t limbs)
 {
     constexpr double kLimbs = 16.0;
     const double share = std::min(1.0, kLimbs / static_cast<double>(limbs));
-    return std::max(50L, static_cast<long>(share * share * static_cast<double>(effort)));
+    return std::max(50L, static_cast<long>(std::pow(share, 2.5) * static_cast<double>(effort)));
 }
 
 bool holds(const std::vector<Rule>& rules, Rule rule)
