@@ -20,7 +20,7 @@ SAMPLES = 200
 BEYOND_A_SCHEMA = {
     "attached-beyond-the-parent", "closed-before-the-visit", "crossing-outline", "defect-beyond-the-tip",
     "doubled-garden-id", "doubled-limb-id", "due-before-the-visit", "leaf-beyond-the-tip",
-    "goal-leaf-in-percent", "goal-without-a-subject", "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
+    "goal-leaf-in-percent", "goal-without-a-subject", "gust-without-speed", "limb-circle", "limb-from-itself", "missing-parent", "no-such-day", "no-trunk",
     "outline-without-area", "planting-of-a-square-kilometre", "prop-beyond-the-tip", "same-place-twice",
     "leaf-off-at-leaf-on", "leaf-on-no-such-day", "neighbour-crown-over-its-top",
     "thicker-than-its-parent", "thickest-wall-of-a-crack", "wall-thinner-than-the-thinnest",
