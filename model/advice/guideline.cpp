@@ -85,20 +85,25 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
 
 /// Goals are reached by a little less than what cuts could do at most. A search that believes so
 /// comes upon good sets soon, and the search that trusts only the bound starts from the best of
-/// them.
-Choice Guideline::likely(Decisions decisions) const
+/// them. Where that finds none, it believes still less.
+Choice Guideline::likely(const Decisions& decisions) const
 {
-    constexpr double kLikely = 0.85; // of what a cut could do at most
-    decisions.nodesMost /= 8;
-    decisions.askedMost /= 8;
-    decisions.lookCloser = [closer = decisions.lookCloser](const Allowed& allowed, double leafMost,
-                                                           Reach& reach) {
-        closer(allowed, leafMost, reach);
-        for (auto& helps : reach.helps)
-            for (double& help : helps)
-                help *= kLikely;
-    };
-    return leastLeaf(decisions, cancel_);
+    Choice found;
+    for (const double share : {0.85, 0.7, 0.55, 0.4}) { // of what a cut could do at most
+        Decisions doubtful = decisions;
+        doubtful.nodesMost /= 8;
+        doubtful.askedMost /= 8;
+        doubtful.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
+            decisions.lookCloser(allowed, leafMost, reach);
+            for (auto& helps : reach.helps)
+                for (double& help : helps)
+                    help *= share;
+        };
+        found = leastLeaf(doubtful, cancel_);
+        if (found.found)
+            break;
+    }
+    return found;
 }
 
 std::vector<Finding> Guideline::binding(const Targets& targets) const

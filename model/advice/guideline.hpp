@@ -45,7 +45,7 @@ private:
         std::function<bool(const Tree&)> crown;
     };
     [[nodiscard]] Choice leastWithin(const Limits& limits, const Targets& targets) const;
-    [[nodiscard]] Choice likely(Decisions decisions) const;
+    [[nodiscard]] Choice likely(const Decisions& decisions) const;
     [[nodiscard]] bool accepts(const CrownShape& after, const std::vector<Rule>& without) const;
 
     const Tree& tree_;

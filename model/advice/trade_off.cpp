@@ -12,8 +12,8 @@ namespace {
 
 constexpr double kStep = 0.05;          // of the leaf
 constexpr double kWorthTelling_h = 0.1; // of sun a day
-constexpr long kNodes = 300;
-constexpr long kAsked = 40;
+constexpr long kNodes = 2000;
+constexpr long kAsked = 400;
 
 std::vector<double> shares(double allowance)
 {
