@@ -141,7 +141,9 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     engine.addImportPath(qmlImportPath());
     auto properties = pages.properties();
     properties.insert(QStringLiteral("dark"), isDarkAtFirst());
-    properties.insert(QStringLiteral("language"), QSettings().value(QLatin1String(kLanguage)));
+    properties.insert(
+        QStringLiteral("language"),
+        QSettings().value(QLatin1String(kLanguage)).toString()); // empty where none was chosen
     properties.insert(QStringLiteral("languageCodes"), languages());
     properties.insert(QStringLiteral("languageNames"), languageNames());
     engine.setInitialProperties(properties);
