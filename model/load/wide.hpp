@@ -5,7 +5,7 @@
 // starts. Both round alike: neither fuses a product with a sum.
 // A build that is watched (tests/run --sanitize) has one version: what picks would run before what
 // watches is ready.
-#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) &&                            \
+#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) &&                             \
     !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define UNDERBOUGH_WIDE __attribute__((target_clones("avx2", "default")))
 #else

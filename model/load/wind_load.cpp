@@ -8,8 +8,8 @@
 namespace model::load {
 namespace {
 
-/// Where the drag on a piece takes hold of its limb. Shoots that hang are cords: their drag comes in
-/// where they hang, with no lever of its own (L18).
+/// Where the drag on a piece takes hold of its limb. Shoots that hang are cords: their drag comes
+/// in where they hang, with no lever of its own (L18).
 Vec3 dragCentre(const Piece& piece)
 {
     const double at = piece.bare() ? piece.length_m * (piece.thick_m + 2.0 * piece.thin_m) /

@@ -102,7 +102,7 @@ Card {
             id: amount
             objectName: "goalAmount"
             Layout.fillWidth: true
-            placeholderText: root.examples[Math.max(0, kind.currentIndex)]
+            placeholderText: root.examples[kind.currentIndex] ?? ""
             maximumLength: 20
             spoken: qsTr("How much: %1").arg(placeholderText)
             onAccepted: root.add()
