@@ -64,8 +64,9 @@ SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF ca
 {
     const double height_m = std::max(2.0, model::height_m(tree));
     const double width_m = 2.0 * std::max(1.0, reach_m(tree));
-    const double scale = std::min((canvas.height() - skyAbove(canvas) - groundBelow(canvas)) / height_m,
-                                  (canvas.width() - 2.0 * kBeside) / width_m);
+    const double scale =
+        std::min((canvas.height() - skyAbove(canvas) - groundBelow(canvas)) / height_m,
+                 (canvas.width() - 2.0 * kBeside) / width_m);
     return {bearing_deg, std::max(1.0, scale),
             QPointF(canvas.width() / 2.0, canvas.height() - groundBelow(canvas))};
 }

@@ -15,12 +15,9 @@ inline double drawnBetween(std::mt19937& random, double low, double high)
     return std::uniform_real_distribution<double>(low, high)(random);
 }
 
-/// A stem with limbs of all densities, with laterals that can take over, some with hanging shoots;
-/// a bed to the north of it.
-inline Garden drawnGarden(std::mt19937& random)
+/// An apple of a stem alone, 6 m tall, leafy at its top.
+inline Tree drawnStem()
 {
-    constexpr FoliageDensity kDensities[]{FoliageDensity::sparse, FoliageDensity::medium,
-                                          FoliageDensity::dense};
     Tree tree;
     tree.id = "tree";
     tree.species = "Malus domestica";
@@ -28,7 +25,18 @@ inline Garden drawnGarden(std::mt19937& random)
     trunk.id = "trunk";
     trunk.stations = {{{0, 0, 0}, 0.35, {}}, {{0, 0, 6}, 0.12, {}}};
     trunk.foliage = Foliage{4.0, 1.2, 0.0, {}, FoliageDensity::medium, 0.0, {}};
-    tree.limbs.push_back(trunk);
+    tree.limbs.push_back(std::move(trunk));
+    return tree;
+}
+
+/// A stem with limbs of all densities, with laterals that can take over, some with hanging shoots;
+/// a bed to the north of it.
+inline Garden drawnGarden(std::mt19937& random)
+{
+    constexpr FoliageDensity kDensities[]{FoliageDensity::sparse, FoliageDensity::medium,
+                                          FoliageDensity::dense};
+    Tree tree = drawnStem();
+    const Limb trunk = tree.limbs.front();
     for (int i = 0; i < 4; ++i) {
         const double turn = drawnBetween(random, 0.0, 2.0 * std::numbers::pi);
         const double reach = drawnBetween(random, 2.0, 3.5);
