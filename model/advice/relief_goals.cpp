@@ -83,6 +83,7 @@ std::optional<ReliefGoals::Place> ReliefGoals::placeOn(std::size_t limb) const
     place.bearing = worst.wind.bearing;
     place.blows = (worst.wind.opposite ? -1.0 : 1.0) * load::blowsTowards(worst.wind.bearing);
     place.share = worst.beyond.share;
+    place.still = place.share <= 0.0;
     const double share = most_[limb] ? *most_[limb] / *now_[limb] : 1.0;
     place.bears_Nm = bears_Nm(worst, piece, share);
     place.excess_Nm = std::max(moment - place.bears_Nm, kLeastExcess * (1.0 - share) * moment);
@@ -98,22 +99,10 @@ void ReliefGoals::findPlaces()
                 places_.push_back(*place);
 }
 
-/// True if a limb, all of it, rides on the one with the place, beyond it.
-bool ReliefGoals::isBeyond(const Place& place, std::size_t limb) const
-{
-    std::size_t below = limb;
-    while (case_.order.parent[below] != place.limb) {
-        below = case_.order.parent[below];
-        if (below == kNoLimb)
-            return false;
-    }
-    return tree_.limbs[below].attachedAt_m >= place.along_m;
-}
-
 double ReliefGoals::asked_Nm(const Place& place, const Taken& taken) const
 {
     const bool own = taken.limb == place.limb;
-    if (!own && !isBeyond(place, taken.limb))
+    if (!own && !isBeyond(place, tree_, case_.order, taken.limb))
         return 0.0;
     const double from_m = own ? std::max(taken.from_m, place.along_m) : taken.from_m;
     const auto& pieces = case_.limbs[taken.limb].pieces;
@@ -160,8 +149,7 @@ void ReliefGoals::lookCloser(const LimbStates& states, const Allowed& allowed, d
         std::vector<HardPressed> all;
         for (std::size_t limb = 0; limb < now_.size(); ++limb)
             if (const auto place = now_[limb] ? placeOn(limb) : std::nullopt)
-                all.push_back({limb, place->along_m, place->at_m, place->bends, place->blows,
-                               place->bearing, place->share <= 0.0});
+                all.push_back(*place);
         reach_.emplace(study_, tree_, foliation_, states.forms(), std::move(all));
     }
     std::vector<ReliefReach::Asked> asked;

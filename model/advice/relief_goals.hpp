@@ -39,14 +39,8 @@ public:
     [[nodiscard]] const std::vector<std::optional<double>>& now() const { return now_; }
 
 private:
-    /// Where a limb bears too much.
-    struct Place {
-        std::size_t limb{};
-        double along_m{}; ///< of the limb, from its union
-        Vec3 at_m{};
-        Vec3 bends{}; ///< unit, the way the whole moment bends it
-        Vec3 blows{}; ///< unit, the way the wind blows
-        std::size_t bearing{};
+    /// Where a limb bears too much, and how much of that is to go.
+    struct Place : HardPressed {
         double share{};     ///< of drags in each other's lee
         double excess_Nm{}; ///< bending to be lost, or a small share of all
         double bears_Nm{};  ///< bending that may stay
@@ -54,7 +48,6 @@ private:
     void findPlaces();
     [[nodiscard]] std::optional<Place> placeOn(std::size_t limb) const;
     [[nodiscard]] double asked_Nm(const Place& place, const Taken& taken) const;
-    [[nodiscard]] bool isBeyond(const Place& place, std::size_t limb) const;
 
     const Tree& tree_;
     const Foliation& foliation_;

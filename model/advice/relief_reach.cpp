@@ -43,6 +43,17 @@ struct ReliefReach::Loss {
     double relief_Nm{}; ///< all together
 };
 
+bool isBeyond(const HardPressed& place, const Tree& tree, const LimbOrder& order, std::size_t limb)
+{
+    std::size_t below = limb;
+    while (order.parent[below] != place.limb) {
+        below = order.parent[below];
+        if (below == kNoLimb)
+            return false;
+    }
+    return tree.limbs[below].attachedAt_m >= place.along_m;
+}
+
 ReliefReach::ReliefReach(const load::LoadStudy& study, const Tree& tree, const Foliation& foliation,
                          LimbForms forms, std::vector<HardPressed> places)
     : study_(study), tree_(tree), foliation_(foliation), forms_(std::move(forms)),
@@ -56,22 +67,10 @@ ReliefReach::ReliefReach(const load::LoadStudy& study, const Tree& tree, const F
             study_.redraw(drawn, foliation);
             const auto index = limbIndex(drawn, form.id);
             for (std::size_t p = 0; p < places_.size(); ++p)
-                if (limb == places_[p].limb || isBeyond(places_[p], limb))
+                if (limb == places_[p].limb || isBeyond(places_[p], tree_, order_, limb))
                     parts_[p][limb].push_back(
                         partOf(study_.loadCase(), index, limb == places_[p].limb, places_[p]));
         }
-}
-
-/// True if a limb, all of it, rides on the one with the place, beyond it.
-bool ReliefReach::isBeyond(const HardPressed& place, std::size_t limb) const
-{
-    std::size_t below = limb;
-    while (order_.parent[below] != place.limb) {
-        below = order_.parent[below];
-        if (below == kNoLimb)
-            return false;
-    }
-    return tree_.limbs[below].attachedAt_m >= place.along_m;
 }
 
 ReliefReach::Part ReliefReach::partOf(const load::LoadCase& load, std::size_t limb, bool own,

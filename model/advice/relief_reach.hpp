@@ -19,6 +19,10 @@ struct HardPressed {
     bool still{}; ///< the weight alone bends it, for as long as it hangs
 };
 
+/// True if a limb, all of it, rides on the one with the place, beyond it.
+[[nodiscard]] bool isBeyond(const HardPressed& place, const Tree& tree, const LimbOrder& order,
+                            std::size_t limb);
+
 /// How much sets of cuts can relieve places of a tree at the most, with the lee that parts leave
 /// each other as the cuts may change it (docs/methods/advice.md, A6).
 class ReliefReach {
@@ -86,7 +90,6 @@ private:
     };
     [[nodiscard]] Part partOf(const load::LoadCase& load, std::size_t limb, bool own,
                               const HardPressed& place) const;
-    [[nodiscard]] bool isBeyond(const HardPressed& place, std::size_t limb) const;
     [[nodiscard]] Sums sumsOf(const Part& part, double kept) const;
     [[nodiscard]] View view(const LimbStates& states, const Allowed& allowed,
                             double leafMost) const;
