@@ -9,61 +9,85 @@ namespace {
 /// Rows that rays fill one by one, each from the first new row on.
 struct SingleRows {
     Crossing* rows{};
-    std::uint32_t count{};
     std::array<std::uint32_t, kLanes> used{}; ///< per ray
 };
 
-/// The next crossing of one ray.
+/// The next crossing of one ray. What other rays have in that row is left for `close`: to ask here
+/// whether the row is new would cost more, since it can't be foretold.
 UNDERBOUGH_INLINE void put(std::size_t lane, float from, float to, BodyName name, SingleRows& rows)
 {
-    const std::uint32_t next = rows.used[lane]++;
-    Crossing& row = rows.rows[next];
-    if (next == rows.count) {
-        eight::store(eight::all(kMissed), row.from);
-        eight::store(eight::all(kMissed), row.to);
-        ++rows.count;
-    }
+    Crossing& row = rows.rows[rows.used[lane]++];
     row.from[lane] = from;
     row.to[lane] = to;
     row.density[lane] = name.density;
     row.limb[lane] = name.limb;
 }
 
-/// Rays that meet bodies: eight times the body's index, and the ray's lane.
-struct Meetings {
-    static constexpr std::size_t kRoom = 9 * kLanes + kLanes; ///< the last eight are overwritten
-    std::array<std::uint32_t, kRoom> list;
+/// Marks as missed what no ray has filled; returns how many rows there are.
+UNDERBOUGH_INLINE std::uint32_t close(const SingleRows& open)
+{
+    Truth used;
+    std::memcpy(&used, &open.used, sizeof used);
+    std::int32_t row = 0;
+    for (Truth filled = used > row; eight::bits(filled) != 0; filled = used > ++row) {
+        Crossing& crossing = open.rows[row];
+        eight::store(filled ? eight::load(crossing.from) : eight::all(kMissed), crossing.from);
+        eight::store(filled ? eight::load(crossing.to) : eight::all(kMissed), crossing.to);
+    }
+    return static_cast<std::uint32_t>(row);
+}
+
+/// Pairs, of which up to eight are written at once though fewer may count. A pair is eight times
+/// the index of one thing, and a ray's lane.
+template <std::size_t most>
+struct Pairs {
+    std::array<std::uint32_t, most + kLanes> list;
     std::size_t count{};
 };
 
+/// Appends a pair for each bit: what stands at its place in `perBit`, plus `more`.
+template <std::size_t most>
+UNDERBOUGH_INLINE void append(unsigned bits, const std::int32_t (&perBit)[256][kLanes],
+                              std::size_t more, Pairs<most>& pairs)
+{
+    Truth named;
+    std::memcpy(&named, perBit[bits], sizeof named);
+    named += static_cast<std::int32_t>(more);
+    std::memcpy(&pairs.list[pairs.count], &named, sizeof named);
+    pairs.count += static_cast<std::size_t>(__builtin_popcount(bits));
+}
+
+constexpr std::size_t kAtOnce = 64; ///< rays near eights that are worked out in one go
+
+using NearRays = Pairs<kAtOnce + kLanes>; ///< an eight's index among those met, and a ray near it
+using Meetings = Pairs<(kAtOnce + kLanes) * kLanes + kLanes>; ///< a body, and a ray that meets it
+
+/// Adds the rays that come within the window around eight bodies.
+UNDERBOUGH_INLINE void addNear(std::size_t index, const EightOutlines& outlines, const Rays& rays,
+                               NearRays& near)
+{
+    const auto& bounds = outlines.bounds;
+    const unsigned lanes = eight::bits((rays.aside >= bounds[0]) & (-rays.aside >= bounds[2]) &
+                                       (rays.up >= bounds[1]) & (-rays.up >= bounds[3]));
+    append(lanes, kPlaces.places, kLanes * index, near);
+}
+
 /// Adds every meeting of a ray with one of the eight: lanes are bodies here.
-UNDERBOUGH_INLINE void addMeetings(const EightMet& eight, const AimedPack& pack, const Rays& rays,
+UNDERBOUGH_INLINE void addMeetings(const EightMet& eight, std::size_t ray, const AimedPack& pack,
                                    Meetings& meetings)
 {
     const EightOutlines& outlines = *eight.outlines;
-    const auto& bounds = outlines.bounds;
-    unsigned near = eight::bits((rays.aside >= bounds[0]) & (-rays.aside >= bounds[2]) &
-                                (rays.up >= bounds[1]) & (-rays.up >= bounds[3]));
-    std::size_t count = meetings.count;
-    for (; near != 0; near &= near - 1) {
-        const auto ray = static_cast<std::size_t>(__builtin_ctz(near));
-        const Real aside = pack.aside[ray] - eight::load(outlines.aside);
-        const Real up = pack.up[ray] - eight::load(outlines.up);
-        const Real runAside = eight::load(outlines.runAside);
-        const Real runUp = eight::load(outlines.runUp);
-        const Real foot =
-            eight::share((aside * runAside + up * runUp) * eight::load(outlines.perRunSquared));
-        const Real offAside = aside - foot * runAside;
-        const Real offUp = up - foot * runUp;
-        const unsigned met =
-            eight::bits(offAside * offAside + offUp * offUp < eight::load(outlines.radiusSquared));
-        Truth named;
-        std::memcpy(&named, kEightTimesPlaces.places[met], sizeof named);
-        named += static_cast<std::int32_t>(8 * eight.firstBody + ray);
-        std::memcpy(&meetings.list[count], &named, sizeof named);
-        count += static_cast<std::size_t>(__builtin_popcount(met));
-    }
-    meetings.count = count;
+    const Real aside = pack.aside[ray] - eight::load(outlines.aside);
+    const Real up = pack.up[ray] - eight::load(outlines.up);
+    const Real runAside = eight::load(outlines.runAside);
+    const Real runUp = eight::load(outlines.runUp);
+    const Real foot =
+        eight::share((aside * runAside + up * runUp) * eight::load(outlines.perRunSquared));
+    const Real offAside = aside - foot * runAside;
+    const Real offUp = up - foot * runUp;
+    const unsigned met =
+        eight::bits(offAside * offAside + offUp * offUp < eight::load(outlines.radiusSquared));
+    append(met, kEightTimesPlaces.places, kLanes * eight.firstBody + ray, meetings);
 }
 
 /// Eight capsules out of eight places of memory.
@@ -117,25 +141,39 @@ UNDERBOUGH_INLINE void crossMeetings(const std::uint32_t* meetings, unsigned wan
     }
 }
 
+/// Crosses all meetings but those that don't fill eight lanes, which it leaves.
+UNDERBOUGH_INLINE void crossFullEights(const Bodies& bodies, const Rays& rays, const BeamAxes& axes,
+                                       Meetings& meetings, SingleRows& rows)
+{
+    while (meetings.count >= kLanes) {
+        meetings.count -= kLanes;
+        crossMeetings(&meetings.list[meetings.count], 0xFFU, bodies, rays, axes, rows);
+    }
+}
+
+// In three passes, each of which runs straight on: how many rays come near eight bodies and how
+// many of those meet one can't be foretold, and a wrong guess costs more than the arithmetic.
 void crossCapsules(std::span<const EightMet> eights, const Bodies& bodies, const AimedPack& pack,
                    const BeamAxes& axes, CrossingRows& rows)
 {
     const Rays rays = raysOf(pack);
     SingleRows open{rows.rows + rows.count};
+    NearRays near;
     Meetings meetings;
-    for (const EightMet& eight : eights) {
-        addMeetings(eight, pack, rays, meetings);
-        while (meetings.count >= kLanes) {
-            meetings.count -= kLanes;
-            crossMeetings(&meetings.list[meetings.count], 0xFFU, bodies, rays, axes, open);
-        }
+    for (std::size_t next = 0; next < eights.size();) {
+        for (near.count = 0; next < eights.size() && near.count < kAtOnce; ++next)
+            addNear(next, *eights.data()[next].outlines, rays, near);
+        for (std::size_t i = 0; i < near.count; ++i)
+            addMeetings(eights.data()[near.list[i] / kLanes], near.list[i] % kLanes, pack,
+                        meetings);
+        crossFullEights(bodies, rays, axes, meetings, open);
     }
     if (meetings.count > 0) {
         for (std::size_t i = meetings.count; i < kLanes; ++i)
             meetings.list[i] = meetings.list[0];
         crossMeetings(meetings.list.data(), (1U << meetings.count) - 1, bodies, rays, axes, open);
     }
-    rows.count += open.count;
+    rows.count += close(open);
     rows.lanesUsed = (1U << kLanes) - 1;
 }
 
