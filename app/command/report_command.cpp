@@ -9,6 +9,7 @@
 #include "app/paper/inventory.hpp"
 #include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
+#include "app/paper/usual_paper.hpp"
 
 #include <QBuffer>
 #include <QDir>

@@ -28,8 +28,4 @@ struct LaidSheet {
 /// Draws one page; the painter's unit is a twentieth of a point.
 void paintPage(QPainter& painter, const LaidPage& page);
 
-/// The paper that is usual where the locale is spoken: Letter in North America and a few more,
-/// else A4 (CLDR measurement data, paper size; from memory).
-[[nodiscard]] QPageSize::PageSizeId usualPaper(const QLocale& locale);
-
 } // namespace app

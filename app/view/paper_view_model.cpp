@@ -6,6 +6,7 @@
 #include "app/paper/html_sheets.hpp"
 #include "app/paper/paper_files.hpp"
 #include "app/paper/pdf_sheets.hpp"
+#include "app/paper/usual_paper.hpp"
 
 #include <QDesktopServices>
 #include <QDir>

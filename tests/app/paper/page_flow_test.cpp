@@ -1,6 +1,7 @@
 #include "app/paper/page_flow.hpp"
 
 #include "app/paper/pdf_sheets.hpp"
+#include "app/paper/usual_paper.hpp"
 
 #include <gtest/gtest.h>
 
