@@ -153,7 +153,7 @@ Transaction::~Transaction()
     if (done_)
         return;
     QSqlQuery query(connection_.database()); // a failed commit may have rolled back already
-    query.exec(QStringLiteral("ROLLBACK"));
+    (void)query.exec(QStringLiteral("ROLLBACK"));
 }
 
 void Transaction::commit()

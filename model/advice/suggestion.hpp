@@ -54,7 +54,8 @@ struct GoalResult {
         givenUp,   ///< a wish that can't be had with the rest
         missed,    ///< a must that can't be had inside the guideline; as close as can be
         leftAside, ///< names nothing that is there, or asks for light where none is reckoned
-    } state{};
+    };
+    State state{};
     /// relief: utilisation of the limb, or of the worst one; gust: m/s that the first of them is
     /// expected to break in; light: effective sun hours a day; dli: mol/m2 a day.
     std::optional<double> before;

@@ -65,6 +65,8 @@ std::vector<Cut> inWorkingOrder(const Tree& tree, std::vector<Cut> cuts)
             if (mayCome && (next == waiting.end() || isBetterNext(*turn, *next)))
                 next = turn;
         }
+        // What must come before what is an order: there is always one that waits for none.
+        // cppcheck-suppress derefInvalidIterator
         cuts.push_back(std::move(next->cut));
         waiting.erase(next);
     }

@@ -160,7 +160,7 @@ std::vector<Fault> validate(const Garden& garden)
 {
     std::vector<Fault> faults;
     Check check(faults);
-    const Path top;
+    const Path top{};
     check.name(top / "name", garden.name, false);
     checkPlace(check, top / "place", garden.place);
     check.within(top / "design_gust_m_s", garden.designGust_m_s, 0.0, limits::kGust_m_s,
@@ -185,7 +185,7 @@ std::vector<Fault> unknownNames(const Garden& garden, const Tables& tables)
 {
     std::vector<Fault> faults;
     Check check(faults);
-    const Path top;
+    const Path top{};
     const auto checkSpecies = [&](const Path& path, const std::string& name) {
         if (findSpecies(tables, name) == nullptr)
             check.fault(path / "species", inQuotes(name),
