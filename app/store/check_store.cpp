@@ -3,6 +3,7 @@
 #include "app/store/photo_rows.hpp"
 #include "app/store/schema.hpp"
 #include "model/document/validate.hpp"
+#include "model/escaped.hpp"
 
 namespace app {
 namespace {
@@ -16,7 +17,7 @@ void checkPages(const QString& path, Lines& lines)
     check.run();
     while (check.next())
         if (check.text(0) != "ok")
-            lines.push_back(check.text(0));
+            lines.push_back(model::escaped(check.text(0)));
 }
 
 /// Every state that undo and redo lead to must be a garden too.

@@ -1,5 +1,7 @@
 #include "model/document/fault.hpp"
 
+#include "model/escaped.hpp"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -17,19 +19,10 @@ bool continuesCharacter(char byte)
 
 std::string oneLine(const Fault& fault)
 {
-    constexpr std::string_view kHex = "0123456789abcdef";
     std::string whole = fault.pointer;
     whole += whole.empty() ? "found " : ": found ";
     whole += fault.found + ", expected " + fault.expected;
-    std::string line;
-    for (const char c : whole) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (byte < 0x20 || byte == 0x7f)
-            line += {'\\', 'x', kHex[byte >> 4U], kHex[byte & 0x0FU]};
-        else
-            line += c;
-    }
-    return line;
+    return escaped(whole);
 }
 
 std::string inQuotes(std::string_view text)

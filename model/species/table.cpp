@@ -1,5 +1,7 @@
 #include "model/species/table.hpp"
 
+#include "model/escaped.hpp"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -24,7 +26,7 @@ std::string quote(const std::string& cell)
     constexpr std::size_t kLongest = 60;
     if (cell.empty())
         return "nothing";
-    return '"' + (cell.size() > kLongest ? cell.substr(0, kLongest) + "..." : cell) + '"';
+    return '"' + escaped(cell.size() > kLongest ? cell.substr(0, kLongest) + "..." : cell) + '"';
 }
 
 std::string shortest(double value)
