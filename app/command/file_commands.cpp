@@ -47,6 +47,9 @@ int writeTransfer(const Job& job, const Transfer& transfer)
 
 int exportCommand(const Job& job)
 {
+    if (fileOf(job.arguments.to).endsWith(QLatin1String(".underbough"), Qt::CaseInsensitive))
+        throw Refusal(job.arguments.to + ": found the ending of a garden file, but export writes "
+                                         "JSON: name it .json, or make a garden file with import");
     return writeTransfer(
         job, exportGarden(fileOf(job.arguments.garden), fileOf(job.arguments.to), job.tables));
 }

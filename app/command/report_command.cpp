@@ -38,6 +38,7 @@ void write(const Job& job, const QByteArray& bytes)
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
         throw Refusal(cantWrite(path, file.errorString()).toStdString());
+    job.streams.out << job.arguments.output << ": written.\n";
 }
 
 QPageSize::PageSizeId paperOf(const Arguments& arguments)
@@ -120,6 +121,8 @@ void writePaper(const Job& job, const PaperReport& report, const Units& units)
         if (const QString problem = writeFigures(sheet, QString::fromStdString(arguments.figures));
             !problem.isEmpty())
             throw Refusal(problem.toStdString());
+    if (!arguments.figures.empty() && arguments.output != "-")
+        job.streams.out << arguments.figures << ": figures written.\n";
     if (arguments.output.empty())
         return;
     write(job, formOf(arguments) == Form::html ? htmlOf(sheet, languageOfWords())
