@@ -86,8 +86,9 @@ std::optional<Due> fromTape(const Case& c, const Strip& strip, const growth::Lef
 {
     const double needed = headroom::neededHeadroom_m(strip);
     const double spare = left.height_m - needed;
-    const auto lost = growth::grownOn(std::max(0.0, spare) / underside, c.rate,
-                                      c.species.practice.shootPattern, c.garden.place, left.date);
+    const auto lost =
+        growth::grownOn(std::max(0.0, spare) / underside, c.rate, c.species.practice.shootPattern,
+                        c.garden.place, left.date, c.tree.leafDates);
     if (spare > 0.0 && !lost.early)
         return std::nullopt;
     Due due = dueFor(c.tree, DueKind::headroom);

@@ -53,8 +53,9 @@ const std::string& subjectOf(const TipRecord& record)
 template <typename Record, typename Value>
 class Follower {
 public:
-    Follower(MeasuredAt at, double share, ShootPattern pattern, const Place& place)
-        : at_(at), share_(share), pattern_(pattern), place_(place)
+    Follower(MeasuredAt at, double share, ShootPattern pattern, const Place& place,
+             const LeafDates& seen)
+        : at_(at), share_(share), pattern_(pattern), place_(place), seen_(seen)
     {
     }
 
@@ -83,8 +84,8 @@ private:
     void add(const Left<Value>& left, year_month_day date, const Value& found,
              std::vector<MeasuredGrowth>& all) const
     {
-        const double years = growthClock(pattern_, place_, sys_days{date}) -
-                             growthClock(pattern_, place_, sys_days{left.date});
+        const double years = growthClock(pattern_, place_, sys_days{date}, seen_) -
+                             growthClock(pattern_, place_, sys_days{left.date}, seen_);
         if (years >= kLeastYears)
             all.push_back(
                 {at_, left.subject, left.date, date, years, moved_m(left.value, found), share_});
@@ -94,6 +95,7 @@ private:
     double share_;
     ShootPattern pattern_;
     const Place& place_;
+    const LeafDates& seen_;
     std::vector<Left<Value>> left_;
 };
 
@@ -112,9 +114,9 @@ std::vector<MeasuredGrowth> measuredGrowth(const Tree& tree, ShootPattern patter
                                            const Place& place)
 {
     std::vector<MeasuredGrowth> all;
-    Follower<HeadroomRecord, double> strips(MeasuredAt::strip, undersideShare(tree), pattern,
-                                            place);
-    Follower<TipRecord, Vec3> tips(MeasuredAt::tip, 1.0, pattern, place);
+    Follower<HeadroomRecord, double> strips(MeasuredAt::strip, undersideShare(tree), pattern, place,
+                                            tree.leafDates);
+    Follower<TipRecord, Vec3> tips(MeasuredAt::tip, 1.0, pattern, place, tree.leafDates);
     for (const auto* visit : visitsByDate(tree)) {
         strips.follow(*visit, visit->headroom, all);
         tips.follow(*visit, visit->tips, all);

@@ -55,24 +55,25 @@ First firstDown(const headroom::StripHeadroom& strip, const Tree& tree, double n
 }
 
 std::optional<year_month_day> grownAt(double rate_m, double shoot_m, ShootPattern pattern,
-                                      const Place& place, year_month_day from)
+                                      const Place& place, year_month_day from,
+                                      const LeafDates& seen)
 {
     const double years = shoot_m / rate_m;
     if (years >= kHorizon_years)
         return std::nullopt;
-    return year_month_day{grownBy(pattern, place, sys_days{from}, years)};
+    return year_month_day{grownBy(pattern, place, sys_days{from}, years, seen)};
 }
 
 } // namespace
 
 GrownOn grownOn(double shoot_m, const ShootRate& rate, ShootPattern pattern, const Place& place,
-                year_month_day from)
+                year_month_day from, const LeafDates& seen)
 {
     const double slow = std::max(0.1 * rate.mean_m, rate.mean_m - kOneInTen * rate.spread_m);
     const double fast = rate.mean_m + kOneInTen * rate.spread_m;
-    return {grownAt(fast, shoot_m, pattern, place, from),
-            grownAt(rate.mean_m, shoot_m, pattern, place, from),
-            grownAt(slow, shoot_m, pattern, place, from)};
+    return {grownAt(fast, shoot_m, pattern, place, from, seen),
+            grownAt(rate.mean_m, shoot_m, pattern, place, from, seen),
+            grownAt(slow, shoot_m, pattern, place, from, seen)};
 }
 
 std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing, const Species& species,
@@ -90,7 +91,8 @@ std::vector<Regrowth> regrowth(const Garden& garden, const Tree& standing, const
         one.limb = first.part->limb;
         one.height_m = first.part->height_m;
         one.spare_m = first.spare_m;
-        const auto lost = grownOn(first.shoot_m(), rate, pattern, garden.place, from);
+        const auto lost =
+            grownOn(first.shoot_m(), rate, pattern, garden.place, from, standing.leafDates);
         one.early = lost.early;
         one.middle = lost.middle;
         one.late = lost.late;

@@ -36,8 +36,10 @@ struct GrownOn {
 };
 
 /// \param shoot_m  how far, >= 0; may be infinite
+/// \param seen  the tree's own days of leaf
 [[nodiscard]] GrownOn grownOn(double shoot_m, const ShootRate& rate, ShootPattern pattern,
-                              const Place& place, std::chrono::year_month_day from);
+                              const Place& place, std::chrono::year_month_day from,
+                              const LeafDates& seen = {});
 
 /// For every strip that the tree overhangs within reach of its growth, from how the tree stands on
 /// `from` (G4).

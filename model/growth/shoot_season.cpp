@@ -49,6 +49,13 @@ double steadyThenFading(double day)
     return 1.0 - left * left * kFade_days / 2.0 / kWhole;
 }
 
+/// A tree in leaf over the turn of the year has no spring that these patterns know.
+light::LeafSeason seasonOf(const Place& place, const LeafDates& seen)
+{
+    const auto season = light::leafSeason(place, seen);
+    return season.budBurst < season.halfFall ? season : light::leafSeason(place);
+}
+
 } // namespace
 
 double extensionDone(ShootPattern pattern, double day, double leafSeason_days)
@@ -66,9 +73,9 @@ double extensionDone(ShootPattern pattern, double day, double leafSeason_days)
     return steadyThenFading(day * kLeafSeasonThere_days / leafSeason_days);
 }
 
-double growthClock(ShootPattern pattern, const Place& place, sys_days date)
+double growthClock(ShootPattern pattern, const Place& place, sys_days date, const LeafDates& seen)
 {
-    const auto season = light::leafSeason(place);
+    const auto season = seasonOf(place, seen);
     const double day = light::dayOfNorthernYear(std::chrono::year_month_day{date}, place);
     // The growing year is named by the calendar year in which its day 1 lies.
     const auto dayOne = date - days{static_cast<int>(std::lround(day)) - 1};
@@ -76,16 +83,17 @@ double growthClock(ShootPattern pattern, const Place& place, sys_days date)
     return year + extensionDone(pattern, day - season.budBurst, season.halfFall - season.budBurst);
 }
 
-sys_days grownBy(ShootPattern pattern, const Place& place, sys_days from, double years)
+sys_days grownBy(ShootPattern pattern, const Place& place, sys_days from, double years,
+                 const LeafDates& seen)
 {
-    const double wanted = growthClock(pattern, place, from) + years;
+    const double wanted = growthClock(pattern, place, from, seen) + years;
     sys_days before = from;
     sys_days after = from + days{20 * 366};
-    if (growthClock(pattern, place, after) < wanted)
+    if (growthClock(pattern, place, after, seen) < wanted)
         return after;
     while (after - before > days{1}) {
         const sys_days middle = before + (after - before) / 2;
-        (growthClock(pattern, place, middle) < wanted ? before : after) = middle;
+        (growthClock(pattern, place, middle, seen) < wanted ? before : after) = middle;
     }
     return after;
 }

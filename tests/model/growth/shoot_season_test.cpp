@@ -52,8 +52,25 @@ TEST(ShootSeason, FollowsElevenSpeciesAtDurham)
 
 // Minckler & Woerheide 1968, Forest Science 14: 212-216 (abstract): planted cottonwood in southern
 // Illinois grew from the last week of April until some week between 17 August and 5 October, half
-// of the trees beyond 14 September. Cottonwood is late into leaf: here it starts a month early, and
-// ends inside the published span.
+// of the trees beyond 14 September. The rule knows no species: by it cottonwood starts a month
+// early there, and ends inside the published span. With the day on which its buds were seen to
+// break it starts when it was seen to, and still ends inside the span.
+TEST(ShootSeason, StartsWhenTheBudsWereSeenToBreak)
+{
+    const Place illinois{37.5, -89.0, 110.0, ""};
+    const LeafDates seen{std::chrono::April / 24, std::nullopt};
+    const auto done = [&](std::chrono::year_month_day date) {
+        const sys_days winter{2025y / 1 / 15};
+        return growthClock(ShootPattern::longSeason, illinois, sys_days{date}, seen) -
+               growthClock(ShootPattern::longSeason, illinois, winter, seen);
+    };
+    EXPECT_LE(done(2025y / 4 / 23), 1e-9);
+    EXPECT_GT(done(2025y / 4 / 30), 0.0);
+    EXPECT_LT(done(2025y / 8 / 17), 1.0 - 1e-6);
+    EXPECT_NEAR(done(2025y / 10 / 5), 1.0, 1e-9);
+    EXPECT_GT(doneBy(ShootPattern::longSeason, illinois, 2025y / 4 / 23), 0.0);
+}
+
 TEST(ShootSeason, EndsWithCottonwoodInIllinois)
 {
     const Place illinois{37.5, -89.0, 110.0, ""};
