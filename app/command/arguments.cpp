@@ -276,6 +276,8 @@ std::vector<model::Goal> goalsOf(const Arguments& arguments, const Units& units,
         goals.push_back({GoalKind::keep, Want::must, limb, {}, {}, {}});
     for (const auto& limb : arguments.lose)
         goals.push_back({GoalKind::lose, Want::must, limb, {}, {}, {}});
+    if (arguments.openCentre)
+        goals.push_back({GoalKind::openCentre, Want::must, {}, {}, {}, {}});
     if (!arguments.leaf.empty())
         goals.push_back({GoalKind::leaf,
                          Want::must,

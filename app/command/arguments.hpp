@@ -33,6 +33,7 @@ struct Arguments {
     std::string bear;             ///< "90 km/h"
     std::vector<std::string> keep;
     std::vector<std::string> lose;
+    bool openCentre{};
     std::string leaf; ///< "15 %"
     std::string output;
     std::string paper;   ///< "a4", "letter"

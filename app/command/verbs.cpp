@@ -73,6 +73,8 @@ CLI::App* addSuggest(Verbs& verbs)
     suggest->add_option("--keep", arguments.keep, "A limb that stays, by its id")
         ->type_name("LIMB");
     suggest->add_option("--lose", arguments.lose, "A limb that goes, by its id")->type_name("LIMB");
+    suggest->add_flag("--open-centre", arguments.openCentre,
+                      "Fruit trees: the middle of the crown free of upright limbs");
     suggest->add_option("--leaf", arguments.leaf, "Take no more of the leaf, such as \"15 %\"")
         ->type_name("SHARE");
     return suggest;

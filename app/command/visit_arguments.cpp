@@ -50,7 +50,8 @@ Cut freeCut(const std::string& text, const model::Tree& tree, const Units& units
     if (colon == std::string::npos || !kind)
         refuse("--cut", text,
                "plan, the number of a cut of the plan, or one such as \"removal:old limb\", "
-               "\"reduction:limb=1.5 m\", \"thinning:limb=20 %\", \"lifting:limb=2.1 m\"");
+               "\"reduction:limb=1.5 m\", \"thinning:limb=20 %\", \"renewal:limb=20 %\", "
+               "\"lifting:limb=2.1 m\"");
     const auto [limb, amount] = splitAt(text.substr(colon + 1), "=");
     if (limb.empty())
         refuse("--cut", text, "the name of a limb after the colon");
@@ -61,7 +62,7 @@ Cut freeCut(const std::string& text, const model::Tree& tree, const Units& units
         cut.at_m = lengthOf("--cut", amount, text, units);
     if (*kind == CutKind::lifting && !amount.empty())
         cut.height_m = lengthOf("--cut", amount, text, units);
-    if (*kind == CutKind::thinning && !amount.empty()) {
+    if ((*kind == CutKind::thinning || *kind == CutKind::renewal) && !amount.empty()) {
         cut.share = units.parseShare(QString::fromStdString(amount));
         if (!cut.share || !(*cut.share >= 0.0 && *cut.share <= 1.0))
             refuse("--cut", text, "a share such as \"20 %\" after the =");

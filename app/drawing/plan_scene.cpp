@@ -95,6 +95,7 @@ PlanKind kindOf(const model::Structure& structure)
     case model::StructureKind::pond:
         return PlanKind::pond;
     case model::StructureKind::building:
+    case model::StructureKind::chimney:
     case model::StructureKind::other:
         break;
     }

@@ -77,13 +77,14 @@ void addCuts(SideScene& scene, const SideInput& input)
         const auto limb = std::ranges::find(input.drawn.limbs, planned.cut.limb, &model::Limb::id);
         if (limb == input.drawn.limbs.end())
             continue;
-        auto cut =
-            planned.cut.kind == model::CutKind::lifting
-                ? lifted(*limb, planned.cut.height_m.value_or(0.0), input)
-                : sawn(*limb,
-                       planned.cut.kind == model::CutKind::thinning ? 0.6 * model::length_m(*limb)
-                                                                    : planned.cut.at_m,
-                       input);
+        auto cut = planned.cut.kind == model::CutKind::lifting
+                       ? lifted(*limb, planned.cut.height_m.value_or(0.0), input)
+                       : sawn(*limb,
+                              planned.cut.kind == model::CutKind::thinning ||
+                                      planned.cut.kind == model::CutKind::renewal
+                                  ? 0.6 * model::length_m(*limb)
+                                  : planned.cut.at_m,
+                              input);
         cut.number = number;
         cut.kind = planned.cut.kind;
         scene.cuts.push_back(cut);

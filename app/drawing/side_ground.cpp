@@ -91,6 +91,7 @@ void addStructure(SideScene& scene, const SideInput& input, const model::Structu
         return addBlock(scene, input, Block::glasshouse, structure.name, structure.outline_m,
                         structure.height_m);
     case model::StructureKind::building:
+    case model::StructureKind::chimney:
     case model::StructureKind::other:
         return addBlock(scene, input, Block::building, structure.name, structure.outline_m,
                         structure.height_m);

@@ -609,6 +609,10 @@
         <source>mol a day, such as 12</source>
         <translation>mol am Tag, etwa 12</translation>
     </message>
+    <message>
+        <source>Ask for an open middle of the crown</source>
+        <translation>Eine offene Kronenmitte verlangen</translation>
+    </message>
 </context>
 <context>
     <name>HeightHelper</name>
@@ -1680,6 +1684,14 @@
     <message>
         <source>Put all back</source>
         <translation>Alle zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Try renewing its fruiting wood</source>
+        <translation>Verjüngen des Fruchtholzes probieren</translation>
+    </message>
+    <message>
+        <source>Try opening the middle</source>
+        <translation>Öffnen der Mitte probieren</translation>
     </message>
 </context>
 <context>
@@ -2983,16 +2995,8 @@
         <translation>%1 abnehmen, %2 über dem Boden.</translation>
     </message>
     <message>
-        <source>Take off %1 where it grows from %2, %3 above the ground, just outside the branch collar.</source>
-        <translation>%1 dort abnehmen, wo er aus %2 wächst, %3 über dem Boden, knapp außerhalb des Astrings.</translation>
-    </message>
-    <message>
         <source>Shorten %1 to %2 from its union, %3 above the ground.</source>
         <translation>%1 auf %2 ab Ansatz einkürzen, %3 über dem Boden.</translation>
-    </message>
-    <message>
-        <source>Shorten %1 back to its side branch %2, %3 from the union and %4 above the ground; %2 takes over.</source>
-        <translation>%1 auf den Seitenast %2 zurücknehmen, %3 vom Ansatz und %4 über dem Boden; %2 übernimmt.</translation>
     </message>
     <message>
         <source>removal cut</source>
@@ -3517,20 +3521,12 @@
         <translation>Dieser Baum ist geschützt: holen Sie vor jedem Schnitt die schriftliche Genehmigung der Behörde ein.</translation>
     </message>
     <message>
-        <source>Whether a law or an order protects this tree is not known: ask the local authority before any cut.</source>
-        <translation>Ob ein Gesetz oder eine Satzung diesen Baum schützt, ist nicht bekannt: fragen Sie vor jedem Schnitt die örtliche Behörde.</translation>
-    </message>
-    <message>
         <source>%1 is a month to avoid for cutting %2.</source>
         <translation>Der %1 ist ein Monat, in dem %2 besser nicht geschnitten wird.</translation>
     </message>
     <message>
         <source>%1 is a month to avoid for cutting %2 (%3).</source>
         <translation>Der %1 ist ein Monat, in dem %2 besser nicht geschnitten wird (%3).</translation>
-    </message>
-    <message>
-        <source>Birds may be nesting in %1: search the tree first, and wait if there is a nest in use.</source>
-        <translation>Im %1 können Vögel nisten: durchsuchen Sie zuerst den Baum, und warten Sie, wenn ein benutztes Nest da ist.</translation>
     </message>
     <message>
         <source>Vase: a low fork, steep limbs that lean out</source>
@@ -4918,10 +4914,6 @@
         <translation>%1 behielte nur %2 des Laubs auf den inneren zwei Dritteln: unter %3 ist ein Ast zum Löwenschwanz ausgeputzt, peitscht und bricht leichter. Lassen Sie innere Seitenäste stehen.</translation>
     </message>
     <message>
-        <source>%1 touches another limb or nearly so away from their fork, and they rub each other&apos;s bark off. Where that is so in the tree too, one of them goes first of all, as dead and broken wood does: the thinner or the worse placed. Mark it to go.</source>
-        <translation>%1 berührt abseits der Gabelung einen anderen Ast oder kommt ihm sehr nahe, und sie scheuern einander die Rinde ab. Wo das auch am Baum so ist, kommt einer von beiden vor allem anderen weg, wie totes und gebrochenes Holz: der dünnere oder der ungünstiger stehende. Markieren Sie ihn zum Wegnehmen.</translation>
-    </message>
-    <message>
         <source>The limb that would break first</source>
         <translation>Der Ast, der als erster bräche</translation>
     </message>
@@ -5005,6 +4997,195 @@
     <message>
         <source>A mean day of %1, over %2 places on it.</source>
         <translation>Ein mittlerer Tag, %1, im Mittel über %2 Stellen darauf.</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>gebrochen</translation>
+    </message>
+    <message>
+        <source>rubs on another limb</source>
+        <translation>scheuert an einem anderen Ast</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>Sight triangle at a corner</source>
+        <translation>Sichtdreieck an einer Ecke</translation>
+    </message>
+    <message>
+        <source>Ground in fire country</source>
+        <translation>Boden in Waldbrandgegend</translation>
+    </message>
+    <message>
+        <source>Chimney, to its mouth</source>
+        <translation>Schornstein, bis zur Mündung</translation>
+    </message>
+    <message>
+        <source>Load, hardest pressed limb</source>
+        <translation>Last, am stärksten beansprucht</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>First limb breaks in</source>
+        <translation>Erster Ast bricht bei</translation>
+    </message>
+    <message>
+        <source>Breaks in, %1</source>
+        <translation>Bricht bei, %1</translation>
+    </message>
+    <message>
+        <source>Sun a day, %1</source>
+        <translation>Sonne am Tag, %1</translation>
+    </message>
+    <message>
+        <source>Light for growth, %1</source>
+        <translation>Licht zum Wachsen, %1</translation>
+    </message>
+    <message>
+        <source>Limbs that fill the middle</source>
+        <translation>Äste, die die Mitte füllen</translation>
+    </message>
+    <message>
+        <source>the same, wet and in fruit</source>
+        <translation>dasselbe, nass und in Frucht</translation>
+    </message>
+    <message>
+        <source>Leaf of this sketch</source>
+        <translation>Laub dieser Skizze</translation>
+    </message>
+    <message>
+        <source>%1 at least</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Take off %1 where it grows from %2, %3 above the ground, just outside the branch collar: neither flush with the wood behind it nor with a stub.</source>
+        <translation>%1 dort abnehmen, wo er aus %2 wächst, %3 über dem Boden, knapp außerhalb des Astrings: weder stammparallel noch mit Stummel.</translation>
+    </message>
+    <message>
+        <source>Cut the dead end off %1, %2 from its union, %3 above the ground: dead wood only, up to the swollen ring where it lives.</source>
+        <translation>Das tote Ende von %1 abschneiden, %2 vom Ansatz, %3 über dem Boden: nur totes Holz, bis an den verdickten Ring, wo er lebt.</translation>
+    </message>
+    <message>
+        <source>Shorten %1 back to its side branch %2, %3 from the union and %4 above the ground; %2 takes over. Cut just outside the ridge of bark between the two, without a stub.</source>
+        <translation>%1 auf den Seitenast %2 zurücknehmen, %3 vom Ansatz und %4 über dem Boden; %2 übernimmt. Knapp außerhalb der Rindenleiste zwischen beiden schneiden, ohne Stummel.</translation>
+    </message>
+    <message>
+        <source>renewal</source>
+        <translation>Verjüngung</translation>
+    </message>
+    <message>
+        <source>cleaning, %1</source>
+        <comment>a kind of cut</comment>
+        <translation>Kronenpflege, %1</translation>
+    </message>
+    <message>
+        <source>Renew the fruiting wood of %1: take %2 of last year&apos;s shoots, upright ones first, and cut old fruiting wood back to young shoots.</source>
+        <translation>Das Fruchtholz von %1 verjüngen: %2 der vorjährigen Triebe nehmen, aufrechte zuerst, und altes Fruchtholz auf junge Triebe zurückschneiden.</translation>
+    </message>
+    <message>
+        <source>Wound %1 across; what comes off is %2 long and weighs about %3; not counted as leaf.</source>
+        <translation>Wunde %1 groß; was abgeht, ist %2 lang und wiegt etwa %3; zählt nicht als Laub.</translation>
+    </message>
+    <message>
+        <source>The tree only has to be cleaned: dead, broken or rubbing wood goes, which is not counted as leaf.</source>
+        <translation>Der Baum braucht nur Kronenpflege: totes, gebrochenes oder scheuerndes Holz kommt weg, und das zählt nicht als Laub.</translation>
+    </message>
+    <message>
+        <source>%1 renewed by %2</source>
+        <translation>%1 um %2 verjüngt</translation>
+    </message>
+    <message>
+        <source>%1 renewed</source>
+        <translation>%1 verjüngt</translation>
+    </message>
+    <message>
+        <source>%1 stands upright in the middle of the crown: without it light and air reach the fruiting wood of the scaffold limbs.</source>
+        <translation>%1 steht aufrecht in der Mitte der Krone: Ohne ihn kommen Licht und Luft an das Fruchtholz der Leitäste.</translation>
+    </message>
+    <message>
+        <source>%1 of last year&apos;s shoots is less than the %2 that this fruit is usually renewed by: expect less young fruiting wood.</source>
+        <translation>%1 der vorjährigen Triebe sind weniger als die %2, um die dieses Obst üblicherweise verjüngt wird: Es kommt weniger junges Fruchtholz.</translation>
+    </message>
+    <message>
+        <source>%1 of last year&apos;s shoots is more than the %2 that this fruit is usually renewed by: expect strong new shoots and less fruit.</source>
+        <translation>%1 der vorjährigen Triebe sind mehr als die %2, um die dieses Obst üblicherweise verjüngt wird: Es kommen starke neue Triebe und weniger Früchte.</translation>
+    </message>
+    <message>
+        <source>%1 would be cut back to wood without green, and most conifers don&apos;t shoot from bare wood: it stays bare.</source>
+        <translation>%1 würde bis ins Holz ohne Grün zurückgeschnitten, und die meisten Nadelbäume treiben aus kahlem Holz nicht aus: Er bleibt kahl.</translation>
+    </message>
+    <message>
+        <source>The work is %1 on plan from the wire %2: here nothing starts inside %3 before the line&apos;s operator has been asked. Treat it as live.</source>
+        <translation>Die Arbeit liegt im Grundriss %1 von der Leitung %2 entfernt: Innerhalb von %3 beginnt hier nichts, ehe der Betreiber der Leitung gefragt wurde. Behandeln Sie sie als unter Spannung.</translation>
+    </message>
+    <message>
+        <source>%1 is broken where it is %2 thick: over %3 it can&apos;t be held in one hand, and the weight that comes off makes it jump.</source>
+        <translation>%1 ist gebrochen, wo er %2 dick ist: Über %3 lässt er sich nicht mit einer Hand halten, und das Gewicht, das abgeht, lässt ihn hochschnellen.</translation>
+    </message>
+    <message>
+        <source>Leaf or wood comes within %1 of the mouth of %2: inside %3 sparks can set it alight, so it should be kept clear.</source>
+        <translation>Laub oder Holz kommt der Mündung von %2 bis auf %1 nahe: Innerhalb von %3 können Funken es anzünden, der Abstand ist freizuhalten.</translation>
+    </message>
+    <message>
+        <source>Whether a law or an order protects this tree is not known: make no cut before the local authority has been asked.</source>
+        <translation>Ob ein Gesetz oder eine Satzung diesen Baum schützt, ist nicht bekannt: Machen Sie keinen Schnitt, ehe die örtliche Behörde gefragt wurde.</translation>
+    </message>
+    <message>
+        <source>Birds may be nesting in %1: make no cut before you have searched the tree, and wait if there is a nest in use.</source>
+        <translation>Im %1 können Vögel nisten: Machen Sie keinen Schnitt, ehe Sie den Baum durchsucht haben, und warten Sie, wenn ein benutztes Nest da ist.</translation>
+    </message>
+    <message>
+        <source>Oak wilt enters fresh wounds until the end of %1 where this garden lies: make no cut on an oak before then. If it can&apos;t wait, seal each wound at once.</source>
+        <translation>Die Eichenwelke dringt dort, wo dieser Garten liegt, bis Ende %1 in frische Wunden ein: Machen Sie vorher keinen Schnitt an einer Eiche. Wenn es nicht warten kann, verschließen Sie jede Wunde sofort.</translation>
+    </message>
+    <message>
+        <source>The middle of the crown is to be free of upright limbs: %1 stand in it, %2 afterwards.</source>
+        <translation>Die Mitte der Krone soll frei von aufrechten Ästen sein: %1 stehen darin, danach %2.</translation>
+    </message>
+    <message>
+        <source>Opening the middle of the crown is for fruit trees: it is left aside.</source>
+        <translation>Das Öffnen der Kronenmitte ist für Obstbäume: Es bleibt außer Betracht.</translation>
+    </message>
+    <message>
+        <source>a sight triangle</source>
+        <translation>ein Sichtdreieck</translation>
+    </message>
+    <message>
+        <source>ground in fire country</source>
+        <translation>Boden in Waldbrandgegend</translation>
+    </message>
+    <message>
+        <source>Renew the fruiting wood of %1 by %2</source>
+        <translation>Das Fruchtholz von %1 um %2 verjüngen</translation>
+    </message>
+    <message>
+        <source>Renew %1 by %2</source>
+        <translation>%1 um %2 verjüngen</translation>
+    </message>
+    <message>
+        <source>Broken here</source>
+        <translation>Hier gebrochen</translation>
+    </message>
+    <message>
+        <source>%1 touches another limb or nearly so away from their fork, and they rub each other&apos;s bark off. Where that is so in the tree too, one of them goes first of all, as dead and broken wood does: the thinner or the worse placed. Mark that one as rubbing.</source>
+        <translation>%1 berührt abseits der Gabelung einen anderen Ast oder kommt ihm sehr nahe, und sie scheuern einander die Rinde ab. Wo das auch am Baum so ist, kommt einer von beiden vor allem anderen weg, wie totes und gebrochenes Holz: der dünnere oder der ungünstiger stehende. Markieren Sie diesen als scheuernd.</translation>
+    </message>
+    <message>
+        <source>Clean first: what the list calls cleaning takes dead, broken or rubbing wood and is not counted as leaf. Look at the tree again before you go on.</source>
+        <translation>Zuerst Kronenpflege: Was in der Liste so heißt, nimmt totes, gebrochenes oder scheuerndes Holz und zählt nicht als Laub. Sehen Sie den Baum danach neu an, ehe Sie weitermachen.</translation>
+    </message>
+    <message>
+        <source>Rubs: this one goes</source>
+        <translation>Scheuert: dieser geht</translation>
     </message>
 </context>
 <context>
@@ -5423,6 +5604,14 @@
     <message>
         <source>bear a gust</source>
         <translation>einer Bö standhalten</translation>
+    </message>
+    <message>
+        <source>The middle of the crown open</source>
+        <translation>Die Mitte der Krone offen</translation>
+    </message>
+    <message>
+        <source>open the middle</source>
+        <translation>die Mitte öffnen</translation>
     </message>
 </context>
 <context>
@@ -6415,6 +6604,10 @@
     <message>
         <source>Tip of %1, as drawn %2 above the ground</source>
         <translation>Spitze von %1, wie gezeichnet %2 über dem Boden</translation>
+    </message>
+    <message>
+        <source>Renewed by</source>
+        <translation>Verjüngt um</translation>
     </message>
 </context>
 <context>

@@ -43,6 +43,12 @@ QString defectWords(const model::Defect& defect, const Units& units)
     case model::DefectKind::dead:
         what = Words::tr("dead from here to the tip");
         break;
+    case model::DefectKind::broken:
+        what = Words::tr("broken");
+        break;
+    case model::DefectKind::rubbing:
+        what = Words::tr("rubs on another limb");
+        break;
     }
     QString text = Words::tr("%1 at %2 from its union").arg(what, units.roughLength(defect.at_m));
     if (defect.residualWall_m)
@@ -158,7 +164,7 @@ QString cutsInShort(const TreeOnPaper& on)
     int number = 0;
     for (const auto& planned : suggestion.cuts)
         cuts << Words::tr("%1) %2 of %3, wound %4, %5")
-                    .arg(QString::number(++number), cutKindWords(planned.cut.kind),
+                    .arg(QString::number(++number), cutKindWords(planned),
                          limbName(on.wording, planned.cut.limb),
                          planned.diameter_m > 0.0 ? on.wording.units.diameter(planned.diameter_m)
                                                   : Words::tr("shoots only"),

@@ -23,7 +23,7 @@ QString cell(const QStringList& lines)
 
 QString whatToDo(const PlannedCut& planned, const Wording& wording)
 {
-    QStringList lines{capitalised(cutKindWords(planned.cut.kind)) + QStringLiteral(". ") +
+    QStringList lines{capitalised(cutKindWords(planned)) + QStringLiteral(". ") +
                           instruction(planned, wording),
                       measures(planned, wording)};
     if (planned.labour.who != Who::oneself) {

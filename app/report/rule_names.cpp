@@ -36,6 +36,18 @@ const char* jsonName(model::advice::Rule rule)
         return "renew_fruit_wood";
     case Rule::rubbingLimbs:
         return "rubbing_limbs";
+    case Rule::openMiddle:
+        return "open_middle";
+    case Rule::renewalShare:
+        return "renewal_share";
+    case Rule::bareConifer:
+        return "bare_conifer";
+    case Rule::brokenWood:
+        return "broken_wood";
+    case Rule::nearChimney:
+        return "near_chimney";
+    case Rule::oakWilt:
+        return "oak_wilt";
     case Rule::cutOver50mm:
         return "cut_over_50_mm";
     case Rule::cutOver100mm:

@@ -102,6 +102,7 @@ Json toJson(const PlannedCut& planned, const Wording& wording)
         {"piece_length_m", number(planned.length_m)},
         {"piece_mass_kg", number(planned.mass_kg)},
         {"leaf_share", number(planned.leafShare)},
+        {"cleans", planned.cleans},
         {"instruction", plain(instruction(planned, wording))},
         {"pieces", piecesJson(planned.pieces)},
         {"in_drop_zone", dropZoneJson(planned.inZone)},

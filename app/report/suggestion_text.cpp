@@ -1,5 +1,6 @@
 #include "app/report/suggestion_text.hpp"
 
+#include "app/words/before_after.hpp"
 #include "app/words/cautions.hpp"
 #include "app/words/cut_words.hpp"
 #include "app/words/finding_list.hpp"
@@ -18,7 +19,7 @@ using model::advice::Suggestion;
 
 void addCut(TextPage& page, int order, const PlannedCut& planned, const Wording& wording)
 {
-    const QString kind = capitalised(cutKindWords(planned.cut.kind));
+    const QString kind = capitalised(cutKindWords(planned));
     page.numbered(order, QStringLiteral("%1. %2 %3")
                              .arg(kind, instruction(planned, wording), measures(planned, wording)));
     for (const QString& line : workLines(planned, wording))
@@ -54,6 +55,28 @@ void addBinding(TextPage& page, const Suggestion& suggestion, const Wording& wor
     page.paragraph(Words::tr("What stands in the way:"));
     for (const QString& rule : sentences(suggestion.binding, wording))
         page.bullet(rule);
+}
+
+/// One line of a table that is 80 letters wide.
+QString tableRow(const QString& what, const QStringList& figures)
+{
+    constexpr qsizetype kName = 34;
+    constexpr qsizetype kFigure = 15;
+    QString line = QStringLiteral("  ") + what;
+    if (line.size() > kName)
+        line = line.left(kName - 1) + QStringLiteral("…");
+    line = line.leftJustified(kName);
+    for (const QString& figure : figures)
+        line += figure.rightJustified(kFigure);
+    return line;
+}
+
+void addTable(TextPage& page, const Suggestion& suggestion, const Wording& wording)
+{
+    page.heading(Words::tr("Before and after"));
+    page.row(tableRow({}, {Words::tr("now"), Words::tr("after"), Words::tr("wanted")}));
+    for (const auto& line : beforeAndAfter(suggestion, wording))
+        page.row(tableRow(line.what, {line.before, line.after, line.wanted}));
 }
 
 void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wording)
@@ -133,6 +156,7 @@ void addSuggestion(TextPage& page, const Suggestion& suggestion, const Wording& 
             page.bullet(proofWords(suggestion, wording));
         page.gap();
         addAfter(page, suggestion, wording);
+        addTable(page, suggestion, wording);
     }
     addGoals(page, suggestion, wording);
     addRegrowth(page, suggestion, wording);

@@ -91,6 +91,7 @@ RoundKind kindOf(const model::Structure& structure)
     case model::StructureKind::pond:
         return RoundKind::pond;
     case model::StructureKind::building:
+    case model::StructureKind::chimney:
     case model::StructureKind::other:
         break;
     }

@@ -26,7 +26,7 @@ std::vector<CutLine> cutLines(const model::advice::Suggestion& suggestion, const
 {
     std::vector<CutLine> lines;
     for (const auto& planned : suggestion.cuts)
-        lines.push_back({capitalised(cutKindWords(planned.cut.kind)), instruction(planned, wording),
+        lines.push_back({capitalised(cutKindWords(planned)), instruction(planned, wording),
                          measures(planned, wording), whoWords(planned.labour.who),
                          reasons(planned.labour, wording),
                          workLines(planned, wording) + sentences(planned.notes, wording),

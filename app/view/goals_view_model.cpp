@@ -3,6 +3,7 @@
 #include "app/view/limb_title.hpp"
 #include "app/words/goal_words.hpp"
 #include "app/words/light_words.hpp"
+#include "model/advice/fruit_wood.hpp"
 #include "model/document/limits.hpp"
 
 #include <algorithm>
@@ -53,6 +54,8 @@ QString subjectOf(const Goal& goal, const model::Garden& garden, const model::Tr
         return GoalsViewModel::tr("%1 stays").arg(limbName);
     case GoalKind::lose:
         return GoalsViewModel::tr("%1 goes").arg(limbName);
+    case GoalKind::openCentre:
+        return GoalsViewModel::tr("The middle of the crown open");
     case GoalKind::leaf:
         break;
     }
@@ -194,6 +197,18 @@ bool GoalsViewModel::takeAtMost(const QString& share)
     if (!most || !(*most > 0.0 && *most <= 1.0))
         return refuse(share, tr("a share of the leaf such as 15 %"));
     return put(tr("spare the leaf"), {GoalKind::leaf, model::Want::must, {}, most, {}, {}});
+}
+
+bool GoalsViewModel::canOpenMiddle() const
+{
+    const auto* tree = workspace_.tree();
+    return tree && model::advice::yearlyRenewal(tree->species) &&
+           std::ranges::find(tree->goals, GoalKind::openCentre, &Goal::kind) == tree->goals.end();
+}
+
+void GoalsViewModel::openMiddle()
+{
+    put(tr("open the middle"), {GoalKind::openCentre, model::Want::must, {}, {}, {}, {}});
 }
 
 void GoalsViewModel::remove(int row)

@@ -16,6 +16,7 @@ class GoalsViewModel final : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("belongs to a view-model")
     Q_PROPERTY(app::FactModel* goals READ goals CONSTANT FINAL)
+    Q_PROPERTY(bool canOpenMiddle READ canOpenMiddle NOTIFY changed FINAL)
     Q_PROPERTY(QStringList plantings READ plantings NOTIFY changed FINAL)
     Q_PROPERTY(bool hasTree READ hasTree NOTIFY changed FINAL)
 
@@ -42,6 +43,9 @@ public:
     Q_INVOKABLE bool bear(const QString& gust);
     Q_INVOKABLE bool takeAtMost(const QString& share);
     /// \param row  of goals()
+    /// A fruit tree that isn't asked for it yet.
+    [[nodiscard]] bool canOpenMiddle() const;
+    Q_INVOKABLE void openMiddle();
     Q_INVOKABLE void remove(int row);
 
 signals:

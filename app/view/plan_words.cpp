@@ -45,13 +45,19 @@ QStringList sortsOf(ThingKind kind)
     case ThingKind::planting:
         return {Words::tr("Hedge"), Words::tr("Bed"), Words::tr("Lawn"), Words::tr("Shrubs")};
     case ThingKind::strip:
-        return {Words::tr("Path"),          Words::tr("Walk-behind mower"),
-                Words::tr("Ride-on mower"), Words::tr("Drive"),
-                Words::tr("Seat"),          Words::tr("Play area"),
-                Words::tr("Road"),          Words::tr("Other ground in use")};
+        return {Words::tr("Path"),
+                Words::tr("Walk-behind mower"),
+                Words::tr("Ride-on mower"),
+                Words::tr("Drive"),
+                Words::tr("Seat"),
+                Words::tr("Play area"),
+                Words::tr("Road"),
+                Words::tr("Sight triangle at a corner"),
+                Words::tr("Ground in fire country"),
+                Words::tr("Other ground in use")};
     case ThingKind::structure:
-        return {Words::tr("Building"), Words::tr("Fence or wall"), Words::tr("Glasshouse"),
-                Words::tr("Pond"), Words::tr("Other")};
+        return {Words::tr("Building"), Words::tr("Fence or wall"),         Words::tr("Glasshouse"),
+                Words::tr("Pond"),     Words::tr("Chimney, to its mouth"), Words::tr("Other")};
     case ThingKind::neighbour:
         return {Words::tr("Open crown"), Words::tr("Crown of usual density"),
                 Words::tr("Dense crown")};

@@ -5,6 +5,7 @@
 #include "app/words/finding_list.hpp"
 #include "app/words/headroom_words.hpp"
 #include "app/words/labour_words.hpp"
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/prune.hpp"
 
 #include <algorithm>
@@ -117,6 +118,20 @@ QString TrialViewModel::chosenLimb() const
     return limb && limb->parent ? limbTitle(*limb) : QString();
 }
 
+bool TrialViewModel::canRenew() const
+{
+    const auto* limb = workspace_.limb();
+    const auto* tree = workspace_.tree();
+    return limb && tree && limb->foliage && model::advice::yearlyRenewal(tree->species);
+}
+
+bool TrialViewModel::canOpenMiddle() const
+{
+    const auto* tree = workspace_.tree();
+    return tree && model::advice::yearlyRenewal(tree->species) &&
+           !model::advice::middleLimbs(*tree).empty();
+}
+
 bool TrialViewModel::hasSuggested() const
 {
     const auto* full = workspace_.treeAssessment();
@@ -152,6 +167,28 @@ void TrialViewModel::takeChosenLimb()
 {
     if (!chosenLimb().isEmpty())
         add({CutKind::removal, workspace_.limbId(), 0.0, {}, {}, {}});
+}
+
+void TrialViewModel::renewChosenLimb()
+{
+    if (canRenew())
+        add({CutKind::renewal,
+             workspace_.limbId(),
+             0.0,
+             {},
+             model::advice::yearlyRenewal(workspace_.tree()->species)->most,
+             {}});
+}
+
+void TrialViewModel::openMiddle()
+{
+    if (!canOpenMiddle())
+        return;
+    const auto& tree = *workspace_.tree();
+    std::vector<model::Cut> cuts;
+    for (const auto limb : model::advice::middleLimbs(tree))
+        cuts.push_back({CutKind::removal, tree.limbs[limb].id, 0.0, {}, {}, {}});
+    tryOut(std::move(cuts));
 }
 
 void TrialViewModel::takeSuggested()

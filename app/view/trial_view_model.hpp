@@ -20,6 +20,8 @@ class TrialViewModel final : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("belongs to a view-model")
     Q_PROPERTY(QString chosenLimb READ chosenLimb NOTIFY chosenChanged FINAL)
+    Q_PROPERTY(bool canRenew READ canRenew NOTIFY chosenChanged FINAL)
+    Q_PROPERTY(bool canOpenMiddle READ canOpenMiddle NOTIFY changed FINAL)
     Q_PROPERTY(bool hasSuggested READ hasSuggested NOTIFY changed FINAL)
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
     Q_PROPERTY(QString headline READ headline NOTIFY changed FINAL)
@@ -38,6 +40,8 @@ public:
 
     /// Name of the limb that takeChosenLimb() means; empty: none can be taken.
     [[nodiscard]] QString chosenLimb() const;
+    [[nodiscard]] bool canRenew() const;      ///< the chosen limb is of a fruit tree, and leafy
+    [[nodiscard]] bool canOpenMiddle() const; ///< upright limbs fill the middle of a fruit tree
     [[nodiscard]] bool hasSuggested() const;
     [[nodiscard]] int count() const { return static_cast<int>(wanted_.size()); }
     [[nodiscard]] QString headline() const { return headline_; }
@@ -55,9 +59,11 @@ public:
     void tryOut(std::vector<model::Cut> cuts);
     /// Tries the cut that a saw at this place means; one more at the same place takes it back.
     Q_INVOKABLE void sawAt(const QString& limb, double at_m);
-    Q_INVOKABLE void takeChosenLimb(); ///< at its union
-    Q_INVOKABLE void takeSuggested();  ///< starts from the suggested cuts
-    Q_INVOKABLE void putBack(int row); ///< of cuts()
+    Q_INVOKABLE void takeChosenLimb();  ///< at its union
+    Q_INVOKABLE void renewChosenLimb(); ///< by the most that is usual for the fruit
+    Q_INVOKABLE void openMiddle();      ///< without the limbs that fill it
+    Q_INVOKABLE void takeSuggested();   ///< starts from the suggested cuts
+    Q_INVOKABLE void putBack(int row);  ///< of cuts()
     Q_INVOKABLE void clear();
 
 signals:

@@ -7,10 +7,15 @@ namespace app {
 using model::Cut;
 using model::CutKind;
 
+bool isOfShoots(CutKind kind)
+{
+    return kind == CutKind::thinning || kind == CutKind::renewal;
+}
+
 std::optional<Cut> changedCut(const Cut& cut, const QString& amount, const Units& units)
 {
     Cut made = cut;
-    if (cut.kind == CutKind::thinning) {
+    if (isOfShoots(cut.kind)) {
         made.share = units.parseShare(amount);
         return made.share && *made.share > 0.0 && *made.share <= 1.0 ? std::optional(made)
                                                                      : std::nullopt;
@@ -68,8 +73,7 @@ QString readCuts(const VisitCuts& cuts, std::span<const Tick> ticks, const QStri
         if (tick.state == Tick::Changed && !changedCut(cuts.plan[i].cut, tick.amount, units))
             return VisitForm::tr("Cut %1 was changed: write how, such as %2.")
                 .arg(i + 1)
-                .arg(cuts.plan[i].cut.kind == CutKind::thinning ? units.share(0.2)
-                                                                : units.length(2.1));
+                .arg(isOfShoots(cuts.plan[i].cut.kind) ? units.share(0.2) : units.length(2.1));
     }
     visit.cuts = madeCuts(cuts, ticks, units);
     for (std::size_t i = 0; ofPlan && i < cuts.plan.size(); ++i)

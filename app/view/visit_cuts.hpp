@@ -23,8 +23,11 @@ struct VisitCuts {
     std::vector<model::Cut> byHand;
 };
 
+/// Thinning or renewal: told by a share.
+[[nodiscard]] bool isOfShoots(model::CutKind kind);
+
 /// A cut made otherwise than planned.
-/// \param amount  typed: a share for thinning, else a length
+/// \param amount  typed: a share for cuts of shoots, else a length
 /// \returns none where the amount can't be read or no tree has it
 [[nodiscard]] std::optional<model::Cut> changedCut(const model::Cut& cut, const QString& amount,
                                                    const Units& units);

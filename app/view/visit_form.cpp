@@ -16,7 +16,7 @@ using model::Cut;
 using model::CutKind;
 
 constexpr std::array kKinds{CutKind::removal, CutKind::reduction, CutKind::thinning,
-                            CutKind::lifting};
+                            CutKind::lifting, CutKind::renewal};
 
 bool isDrawn(const model::Tree& tree, const Cut& cut)
 {
@@ -94,9 +94,10 @@ void VisitForm::takePlan()
         const bool along =
             planned.cut.kind == CutKind::removal || planned.cut.kind == CutKind::reduction;
         ticks.push_back({instruction(planned, wording),
-                         planned.cut.kind == CutKind::thinning ? tr("Thinned by")
-                         : along                               ? tr("Cut at, from its union")
-                                                               : tr("Lifted to, above the ground"),
+                         planned.cut.kind == CutKind::thinning  ? tr("Thinned by")
+                         : planned.cut.kind == CutKind::renewal ? tr("Renewed by")
+                         : along                                ? tr("Cut at, from its union")
+                                                                : tr("Lifted to, above the ground"),
                          Tick::Left, QString()});
     }
     ticks_.show(std::move(ticks));
@@ -182,7 +183,7 @@ bool VisitForm::addCut(int kind, const QString& limb, const QString& amount)
     if (cut.kind != CutKind::removal) {
         const auto read = changedCut(cut, amount, workspace_.units());
         if (!read)
-            return refuse(cut.kind == CutKind::thinning
+            return refuse(isOfShoots(cut.kind)
                               ? tr("By how much was it thinned? Write a share such as 20 %.")
                               : tr("Where was it cut? Write a length such as %1.")
                                     .arg(workspace_.units().length(2.1)));

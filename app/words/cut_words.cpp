@@ -23,7 +23,7 @@ QString removal(const PlannedCut& planned, const Wording& wording)
     if (!limb.parent)
         return Words::tr("Take off %1, %2 above the ground.").arg(name, height);
     return Words::tr("Take off %1 where it grows from %2, %3 above the ground, just outside the "
-                     "branch collar.")
+                     "branch collar: neither flush with the wood behind it nor with a stub.")
         .arg(name, limbName(wording, *limb.parent), height);
 }
 
@@ -32,11 +32,17 @@ QString reduction(const PlannedCut& planned, const Wording& wording)
     const QString where = wording.units.length(planned.cut.at_m);
     const QString height = wording.units.roughLength(planned.aboveGround_m);
     const QString name = limbName(wording, planned.cut.limb);
+    if (planned.cleans && planned.lateral.empty())
+        return Words::tr(
+                   "Cut the dead end off %1, %2 from its union, %3 above the ground: dead wood "
+                   "only, up to the swollen ring where it lives.")
+            .arg(name, where, height);
     if (planned.lateral.empty())
         return Words::tr("Shorten %1 to %2 from its union, %3 above the ground.")
             .arg(name, where, height);
     return Words::tr("Shorten %1 back to its side branch %2, %3 from the union and %4 above the "
-                     "ground; %2 takes over.")
+                     "ground; %2 takes over. Cut just outside the ridge of bark between the two, "
+                     "without a stub.")
         .arg(name, limbName(wording, planned.lateral), where, height);
 }
 
@@ -53,8 +59,16 @@ QString cutKindWords(CutKind kind)
         return Words::tr("thinning");
     case CutKind::lifting:
         return Words::tr("lifting");
+    case CutKind::renewal:
+        return Words::tr("renewal");
     }
     return {};
+}
+
+QString cutKindWords(const PlannedCut& planned)
+{
+    const QString kind = cutKindWords(planned.cut.kind);
+    return planned.cleans ? Words::tr("cleaning, %1", "a kind of cut").arg(kind) : kind;
 }
 
 QString instruction(const PlannedCut& planned, const Wording& wording)
@@ -69,6 +83,10 @@ QString instruction(const PlannedCut& planned, const Wording& wording)
         return Words::tr(
                    "Thin the small shoots of %1 by %2, evenly along it, from the tip inwards.")
             .arg(name, wording.units.share(planned.cut.share.value_or(0)));
+    case CutKind::renewal:
+        return Words::tr("Renew the fruiting wood of %1: take %2 of last year's shoots, upright "
+                         "ones first, and cut old fruiting wood back to young shoots.")
+            .arg(name, wording.units.share(planned.cut.share.value_or(0)));
     case CutKind::lifting:
         return Words::tr("Shorten the hanging shoots of %1 to %2 above the ground, each to a bud "
                          "or side shoot.")
@@ -81,6 +99,11 @@ QString measures(const PlannedCut& planned, const Wording& wording)
 {
     const Units& units = wording.units;
     const QString share = units.share(planned.leafShare);
+    if (planned.cleans)
+        return Words::tr("Wound %1 across; what comes off is %2 long and weighs about %3; not "
+                         "counted as leaf.")
+            .arg(units.diameter(planned.diameter_m), units.roughLength(planned.length_m),
+                 units.mass(planned.mass_kg));
     if (planned.diameter_m <= 0)
         return Words::tr("About %1 of shoots come off; %2 of the leaf.")
             .arg(units.mass(planned.mass_kg), share);
@@ -99,6 +122,9 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
             return Words::tr("Nothing has to be cut for headroom or for what must be reached.");
         return Words::tr("Nothing has to be cut for headroom.");
     case Outcome::met:
+        if (std::ranges::all_of(suggestion.cuts, &PlannedCut::cleans))
+            return Words::tr("The tree only has to be cleaned: dead, broken or rubbing wood goes, "
+                             "which is not counted as leaf.");
         if (!suggestion.goals.empty())
             return Words::tr("These cuts do what must be done, for %1 of the leaf; up to %2 may go "
                              "now.")
@@ -127,6 +153,11 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
 QStringList jobNotes(const Suggestion& suggestion, const Wording& wording)
 {
     QStringList notes;
+    if (std::ranges::any_of(suggestion.cuts, &PlannedCut::cleans))
+        notes << Words::tr(
+            "Clean first: what the list calls cleaning takes dead, broken or rubbing "
+            "wood and is not counted as leaf. Look at the tree again before you go "
+            "on.");
     const bool thick =
         std::any_of(suggestion.cuts.begin(), suggestion.cuts.end(), [](const PlannedCut& cut) {
             return cut.diameter_m > model::advice::kThreeCuts_m;

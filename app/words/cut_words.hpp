@@ -7,6 +7,8 @@ namespace app {
 
 /// The trade's name of a cut: "removal cut", "reduction cut", "thinning", "lifting".
 [[nodiscard]] QString cutKindWords(model::CutKind kind);
+/// The same of a cut of a plan, with the word that it cleans the tree.
+[[nodiscard]] QString cutKindWords(const model::advice::PlannedCut& planned);
 
 /// What to do, where: "Take off “south limb” at its union with “stem”, 2.3 m above the ground."
 [[nodiscard]] QString instruction(const model::advice::PlannedCut& cut, const Wording& wording);

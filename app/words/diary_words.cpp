@@ -179,6 +179,9 @@ QString cutMade(const model::Cut& cut, const Visit& visit, const Wording& wordin
     case CutKind::thinning:
         return cut.share ? Words::tr("%1 thinned by %2").arg(name, units.share(*cut.share))
                          : Words::tr("%1 thinned").arg(name);
+    case CutKind::renewal:
+        return cut.share ? Words::tr("%1 renewed by %2").arg(name, units.share(*cut.share))
+                         : Words::tr("%1 renewed").arg(name);
     case CutKind::lifting:
         return cut.height_m ? Words::tr("%1 lifted to %2").arg(name, units.length(*cut.height_m))
                             : Words::tr("%1 lifted").arg(name);

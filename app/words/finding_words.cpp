@@ -1,5 +1,7 @@
 #include "app/words/finding_words.hpp"
 
+#include "model/advice/limits.hpp"
+
 #include <algorithm>
 
 namespace app {
@@ -191,7 +193,23 @@ QString shapeSentence(const Parts& p)
         return Words::tr("%1 touches another limb or nearly so away from their fork, and they rub "
                          "each other's bark off. Where that is so in the tree too, one of them "
                          "goes first of all, as dead and broken wood does: the thinner or the "
-                         "worse placed. Mark it to go.")
+                         "worse placed. Mark that one as rubbing.")
+            .arg(p.who());
+    case Rule::openMiddle:
+        return Words::tr("%1 stands upright in the middle of the crown: without it light and air "
+                         "reach the fruiting wood of the scaffold limbs.")
+            .arg(p.who());
+    case Rule::renewalShare:
+        if (f.severity == model::advice::Severity::inform)
+            return Words::tr("%1 of last year's shoots is less than the %2 that this fruit is "
+                             "usually renewed by: expect less young fruiting wood.")
+                .arg(p.share(f.found), p.share(f.limit));
+        return Words::tr("%1 of last year's shoots is more than the %2 that this fruit is usually "
+                         "renewed by: expect strong new shoots and less fruit.")
+            .arg(p.share(f.found), p.share(f.limit));
+    case Rule::bareConifer:
+        return Words::tr("%1 would be cut back to wood without green, and most conifers don't "
+                         "shoot from bare wood: it stays bare.")
             .arg(p.who());
     case Rule::branchToStem:
         return Words::tr("%1 is %2 as thick as the wood it grows from: over %3 the wound closes "
@@ -253,6 +271,11 @@ QString warningSigns(const Parts& p)
 
 QString nearLine(const Parts& p)
 {
+    const bool ask = p.finding.limit == model::advice::kLineAskFirst_m;
+    if (ask && p.finding.severity == model::advice::Severity::block)
+        return Words::tr("The work is %1 on plan from the wire %2: here nothing starts inside %3 "
+                         "before the line's operator has been asked. Treat it as live.")
+            .arg(p.rough(p.finding.found), p.who(), p.rough(p.finding.limit));
     if (p.finding.severity == model::advice::Severity::block)
         return Words::tr("A piece or a tool can come within %1 of the wire %2. Inside %3 nobody "
                          "may work but the line's operator or a line-clearance arborist: treat it "
@@ -301,6 +324,14 @@ QString safetySentence(const Parts& p)
     case Rule::deadWood:
         return Words::tr("%1 is dead wood in a tree %2 tall: above %3 it can break at a touch.")
             .arg(p.who(), p.rough(f.found), p.rough(f.limit));
+    case Rule::brokenWood:
+        return Words::tr("%1 is broken where it is %2 thick: over %3 it can't be held in one hand, "
+                         "and the weight that comes off makes it jump.")
+            .arg(p.who(), p.diameter(f.found), p.diameter(f.limit));
+    case Rule::nearChimney:
+        return Words::tr("Leaf or wood comes within %1 of the mouth of %2: inside %3 sparks can "
+                         "set it alight, so it should be kept clear.")
+            .arg(p.rough(f.found), p.who(), p.rough(f.limit));
     case Rule::crackedOrHollow:
         return Words::tr("%1 has a crack or a hollow, so nobody can tell from a sketch what it "
                          "still carries.")
@@ -322,8 +353,9 @@ QString protection(const Parts& p)
     if (p.wording.tree.protection == model::Protection::listed)
         return Words::tr("This tree is protected: get the authority's written consent before any "
                          "cut.");
-    return Words::tr("Whether a law or an order protects this tree is not known: ask the local "
-                     "authority before any cut.");
+    return Words::tr(
+        "Whether a law or an order protects this tree is not known: make no cut before "
+        "the local authority has been asked.");
 }
 
 QString monthToAvoid(const Parts& p)
@@ -352,9 +384,15 @@ QString timingSentence(const Parts& p)
                    "forecast; best are six weeks without.")
             .arg(commonName(p.wording.species));
     case Rule::nestingSeason:
-        return Words::tr("Birds may be nesting in %1: search the tree first, and wait if there is "
-                         "a nest in use.")
+        return Words::tr(
+                   "Birds may be nesting in %1: make no cut before you have searched the tree, "
+                   "and wait if there is a nest in use.")
             .arg(p.month(p.finding.found));
+    case Rule::oakWilt:
+        return Words::tr("Oak wilt enters fresh wounds until the end of %1 where this garden lies: "
+                         "make no cut on an oak before then. If it can't wait, seal each wound at "
+                         "once.")
+            .arg(p.month(p.finding.limit));
     default:
         return {};
     }

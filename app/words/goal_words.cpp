@@ -98,6 +98,10 @@ QString measured(const GoalResult& result, const Wording& wording)
         return Words::tr("%1 is to stay.").arg(capitalised(subject));
     case GoalKind::lose:
         return Words::tr("%1 is to go.").arg(capitalised(subject));
+    case GoalKind::openCentre:
+        return Words::tr("The middle of the crown is to be free of upright limbs: %1 stand in it, "
+                         "%2 afterwards.")
+            .arg(wording.units.number(*result.before, 0), wording.units.number(*result.after, 0));
     case GoalKind::leaf:
         return Words::tr("No more than %1 of the leaf is to go.")
             .arg(wording.units.share(*result.wanted));
@@ -124,6 +128,8 @@ QString verdict(State state)
 
 QString sentence(const GoalResult& result, const Wording& wording)
 {
+    if (result.state == State::leftAside && result.goal.kind == GoalKind::openCentre)
+        return Words::tr("Opening the middle of the crown is for fruit trees: it is left aside.");
     if (result.state == State::leftAside)
         return Words::tr("The goal about “%1” is left aside: there is no such limb or planting, or "
                          "nothing is known of the light it needs.")

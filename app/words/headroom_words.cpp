@@ -98,6 +98,10 @@ QString useWords(model::StripUse use)
         return Words::tr("a play area");
     case model::StripUse::road:
         return Words::tr("a road");
+    case model::StripUse::sight:
+        return Words::tr("a sight triangle");
+    case model::StripUse::fireZone:
+        return Words::tr("ground in fire country");
     case model::StripUse::other:
         break;
     }

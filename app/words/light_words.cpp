@@ -90,6 +90,9 @@ QString action(const model::Cut& cut, const QString& limb, const Units& units)
     case CutKind::thinning:
         return Words::tr("Thin the small shoots of %1 by %2")
             .arg(limb, units.share(cut.share.value_or(0.0)));
+    case CutKind::renewal:
+        return Words::tr("Renew the fruiting wood of %1 by %2")
+            .arg(limb, units.share(cut.share.value_or(0.0)));
     case CutKind::lifting:
         return Words::tr("Shorten the hanging shoots of %1 to %2 above the ground")
             .arg(limb, units.length(cut.height_m.value_or(0.0)));
@@ -230,6 +233,8 @@ QString cutTitle(const model::CutLight& cut, const model::Garden& garden, const 
         return Words::tr("Shorten %1 to %2").arg(name, units.length(cut.cut.at_m));
     case CutKind::thinning:
         return Words::tr("Thin %1 by %2").arg(name, units.share(cut.cut.share.value_or(0.0)));
+    case CutKind::renewal:
+        return Words::tr("Renew %1 by %2").arg(name, units.share(cut.cut.share.value_or(0.0)));
     case CutKind::lifting:
         return Words::tr("Lift %1 to %2").arg(name, units.length(cut.cut.height_m.value_or(0.0)));
     }

@@ -28,8 +28,9 @@ QStringList measuredWords()
 
 QStringList defectWords()
 {
-    return {Words::tr("Hollow, closed"), Words::tr("Hollow with an opening"), Words::tr("Crack"),
-            Words::tr("Dead from here to the tip")};
+    return {Words::tr("Hollow, closed"), Words::tr("Hollow with an opening"),
+            Words::tr("Crack"),          Words::tr("Dead from here to the tip"),
+            Words::tr("Broken here"),    Words::tr("Rubs: this one goes")};
 }
 
 QStringList densityWords()

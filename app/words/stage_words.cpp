@@ -28,7 +28,7 @@ QString stageCuts(const Stage& stage, const Wording& wording)
     QStringList cuts;
     for (const auto& planned : stage.suggestion.cuts)
         cuts << Words::tr("%1 %2", "a kind of cut and the limb")
-                    .arg(cutKindWords(planned.cut.kind), limbName(wording, planned.cut.limb));
+                    .arg(cutKindWords(planned), limbName(wording, planned.cut.limb));
     return cuts.isEmpty() ? Words::tr("nothing to cut") : cuts.join(QStringLiteral(", "));
 }
 

@@ -65,8 +65,27 @@ std::vector<Finding> calendarNotes(const Species& species, double latitude_deg, 
     if (species.latin.starts_with("Prunus "))
         notes.push_back({Rule::dryWeather, Severity::warn, {}, std::nullopt, std::nullopt});
     if (month >= 3 && month <= 8)
-        notes.push_back({Rule::nestingSeason, Severity::warn, {}, number, std::nullopt});
+        notes.push_back({Rule::nestingSeason, Severity::block, {}, number, std::nullopt});
     return notes;
+}
+
+std::optional<Finding> oakWiltNote(const Species& species, const Place& place, year_month_day date)
+{
+    const auto within = [](double value, double low, double high) {
+        return value >= low && value <= high;
+    };
+    const double east = place.longitude_deg;
+    const double north = place.latitude_deg;
+    // Where the disease is known, by and large; from memory.
+    const bool texas = within(east, -106.7, -93.5) && within(north, 25.8, 36.5);
+    const bool others = within(east, -104.0, -72.0) && within(north, 32.0, 49.0);
+    if (!species.latin.starts_with("Quercus ") || !(texas || others))
+        return std::nullopt;
+    const auto month = static_cast<unsigned>(date.month());
+    if (texas ? month < 2 || month > 6 : month < 4 || month > 7)
+        return std::nullopt;
+    return Finding{
+        Rule::oakWilt, Severity::block, {}, static_cast<double>(month), texas ? 6.0 : 7.0};
 }
 
 } // namespace model::advice

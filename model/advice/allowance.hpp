@@ -1,10 +1,12 @@
 #pragma once
 
 #include "model/advice/rule.hpp"
+#include "model/garden/place.hpp"
 #include "model/garden/tree.hpp"
 #include "model/species/species.hpp"
 
 #include <chrono>
+#include <optional>
 #include <vector>
 
 namespace model::advice {
@@ -28,6 +30,11 @@ struct Allowance {
 
 /// What the calendar says against cutting in this month: a bad month for the species, birds.
 [[nodiscard]] std::vector<Finding> calendarNotes(const Species& species, double latitude_deg,
+                                                 std::chrono::year_month_day date);
+
+/// An oak where oak wilt occurs, in the months in which it spreads to fresh wounds: `limit` is the
+/// last of them. Blank: nothing to say.
+[[nodiscard]] std::optional<Finding> oakWiltNote(const Species& species, const Place& place,
                                                  std::chrono::year_month_day date);
 
 } // namespace model::advice

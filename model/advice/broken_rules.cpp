@@ -1,8 +1,9 @@
 #include "model/advice/broken_rules.hpp"
 
+#include "model/advice/cleaning.hpp"
 #include "model/advice/crown_shape.hpp"
+#include "model/advice/limb_faults.hpp"
 #include "model/advice/limits.hpp"
-#include "model/advice/options.hpp"
 #include "model/advice/prune.hpp"
 
 #include <algorithm>
@@ -28,10 +29,18 @@ double leafBeyond_m2(const Tree& tree, const Foliation& foliation, std::size_t l
                            [&](double sum, std::size_t i) { return sum + areas[i]; });
 }
 
+/// Conifers don't shoot again from wood without green; yew and a few others do, and are rated so.
+bool staysBare(const Species& species)
+{
+    return species.wood.woodClass == WoodClass::conifer &&
+           species.practice.sprouting != Rating::high;
+}
+
 class Look {
 public:
-    Look(const Tree& tree, const Foliation& foliation, double allowance)
-        : tree_(tree), foliation_(foliation), allowance_(allowance), dead_m_(deadFrom_m(tree))
+    Look(const Tree& tree, const Foliation& foliation, const Species& species, double allowance)
+        : tree_(tree), foliation_(foliation), species_(species), allowance_(allowance),
+          faulty_m_(faultyFrom_m(tree))
     {
     }
 
@@ -53,15 +62,15 @@ private:
         broken_.push_back({rule, Severity::block, limb, found, limit});
     }
 
-    [[nodiscard]] bool isDead(const Cut& cut) const
+    [[nodiscard]] bool isFaulty(const Cut& cut) const
     {
-        const auto from = dead_m_[limbIndex(tree_, cut.limb)];
+        const auto from = faulty_m_[limbIndex(tree_, cut.limb)];
         return from && *from <= cut.at_m + kSawWidth_m;
     }
 
     void atCut(const Tree& standing, const Cut& cut)
     {
-        if (cut.kind != CutKind::reduction || isDead(cut))
+        if (cut.kind != CutKind::reduction || isFaulty(cut))
             return;
         const auto index = limbIndex(standing, cut.limb);
         const auto& limb = standing.limbs[index];
@@ -83,6 +92,9 @@ private:
                 : 0.0;
         if (taken > kLimbShareMost + kHair)
             broke(Rule::limbShare, limb.id, taken, kLimbShareMost);
+        if (staysBare(species_) && taken >= 1.0 - kHair)
+            broken_.push_back(
+                {Rule::bareConifer, Severity::block, limb.id, std::nullopt, std::nullopt});
     }
 
     void atWounds(std::span<const Cut> cuts)
@@ -103,8 +115,8 @@ private:
             const auto areas = leafAreaByLimb_m2(tree, foliation_);
             return std::accumulate(areas.begin(), areas.end(), 0.0);
         };
-        const double whole = total(tree_);
-        const double share = whole > 0.0 ? 1.0 - total(standing) / whole : 0.0;
+        const double whole = foliation_.leafArea_m2;
+        const double share = whole > 0.0 ? (total(tree_) - total(standing)) / whole : 0.0;
         if (share > allowance_ + kHair)
             broke(Rule::seasonShare, {}, share, allowance_);
         const auto before = crownShape(tree_, foliation_);
@@ -115,21 +127,26 @@ private:
         };
         atLeast(Rule::liveCrownRatio, &CrownShape::liveCrownRatio, kLiveCrownRatioLeast);
         atLeast(Rule::lowerTwoThirds, &CrownShape::lowerTwoThirdsLeaf, kLowerTwoThirdsLeast);
+        const auto tails =
+            lionTails(tree_, innerLeafShares(tree_, foliation_), standing, foliation_);
+        broken_.insert(broken_.end(), tails.begin(), tails.end());
     }
 
     const Tree& tree_;
     const Foliation& foliation_;
+    const Species& species_;
     double allowance_;
-    std::vector<std::optional<double>> dead_m_;
+    std::vector<std::optional<double>> faulty_m_;
     std::vector<Finding> broken_;
 };
 
 } // namespace
 
-std::vector<Finding> brokenRules(const Tree& tree, const Foliation& foliation, double allowance,
+std::vector<Finding> brokenRules(const Tree& tree, const Foliation& foliation,
+                                 const Species& species, double allowance,
                                  std::span<const Cut> cuts)
 {
-    return Look(tree, foliation, allowance).at(cuts);
+    return Look(tree, foliation, species, allowance).at(cuts);
 }
 
 } // namespace model::advice

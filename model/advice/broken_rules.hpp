@@ -3,6 +3,7 @@
 #include "model/advice/rule.hpp"
 #include "model/crown/foliage.hpp"
 #include "model/garden/tree.hpp"
+#include "model/species/species.hpp"
 
 #include <span>
 #include <vector>
@@ -15,6 +16,7 @@ namespace model::advice {
 /// \param allowance  share of the tree's leaf that may go
 /// \param cuts       each can be made once those before it are (madeInTurn())
 [[nodiscard]] std::vector<Finding> brokenRules(const Tree& tree, const Foliation& foliation,
-                                               double allowance, std::span<const Cut> cuts);
+                                               const Species& species, double allowance,
+                                               std::span<const Cut> cuts);
 
 } // namespace model::advice

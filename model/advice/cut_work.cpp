@@ -1,5 +1,6 @@
 #include "model/advice/cut_work.hpp"
 
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/piecework.hpp"
 #include "model/advice/prune.hpp"
@@ -111,6 +112,19 @@ void noteWound(const Species& species, PlannedCut& planned)
         note(Rule::poorHealer);
 }
 
+/// What a fruit grower would say of the cut.
+void noteFruit(const Tree& tree, const Species& species, PlannedCut& planned)
+{
+    if (const auto note = renewalShareNote(species, planned.cut))
+        planned.notes.push_back(*note);
+    if (planned.cut.kind != CutKind::removal || !yearlyRenewal(species.latin))
+        return;
+    for (const auto limb : middleLimbs(tree))
+        if (tree.limbs[limb].id == planned.cut.limb)
+            planned.notes.push_back(
+                {Rule::openMiddle, Severity::inform, planned.cut.limb, std::nullopt, std::nullopt});
+}
+
 void appendLimb(const Limb& limb, std::size_t index, FallingPart& part)
 {
     Tree alone;
@@ -177,6 +191,7 @@ PlannedCut plannedCut(const Garden& garden, const Tree& tree, const Cut& cut,
         measureShoots(tree, planned);
     }
     noteWound(species, planned);
+    noteFruit(tree, species, planned);
     planned.pieces = pieces(tree, cut, foliation, species);
     noteDropZone(garden, tree, planned);
     planned.labour = whoCuts(garden, tree, planned, fallingPart(tree, cut));

@@ -1,5 +1,6 @@
 #include "model/advice/goal_results.hpp"
 
+#include "model/advice/fruit_wood.hpp"
 #include "model/growth/grown.hpp"
 #include "model/load/breaking_gust.hpp"
 
@@ -125,9 +126,9 @@ void measureLight(const Patient& patient, const Tree& standing, double leafShare
     }
     const auto rate =
         growth::shootRate(patient.tree, patient.species, patient.garden.place, leafShare);
-    result.lost =
-        growth::grownOn(shootThatShades_m(light, standing, *result.wanted), rate,
-                        patient.species.practice.shootPattern, patient.garden.place, patient.date);
+    result.lost = growth::grownOn(shootThatShades_m(light, standing, *result.wanted), rate,
+                                  patient.species.practice.shootPattern, patient.garden.place,
+                                  patient.date, patient.tree.leafDates);
 }
 
 void measureLimb(const Patient& patient, const Tree& standing, GoalResult& result)
@@ -138,6 +139,18 @@ void measureLimb(const Patient& patient, const Tree& standing, GoalResult& resul
     const bool whole = there && length_m(standing.limbs[after]) ==
                                     length_m(tree.limbs[limbIndex(tree, result.goal.subject)]);
     if (result.goal.kind == GoalKind::keep ? !whole : there)
+        result.state = GoalResult::State::missed;
+}
+
+void measureMiddle(const Patient& patient, const Tree& standing, GoalResult& result)
+{
+    result.wanted = 0.0;
+    result.before = static_cast<double>(middleLimbs(patient.tree).size());
+    double left = 0.0;
+    for (const auto limb : middleLimbs(patient.tree))
+        left += limbIndex(standing, patient.tree.limbs[limb].id) != kNoLimb ? 1.0 : 0.0;
+    result.after = left;
+    if (left > 0.0)
         result.state = GoalResult::State::missed;
 }
 
@@ -166,6 +179,8 @@ std::vector<GoalResult> goalResults(const Patient& patient, const std::vector<Go
             measureGust(patient, standing, result);
         } else if (Targets::isLight(goal)) {
             measureLight(patient, standing, leafShare, result);
+        } else if (goal.kind == GoalKind::openCentre) {
+            measureMiddle(patient, standing, result);
         } else if (goal.kind == GoalKind::leaf) {
             result.wanted = goal.value;
             result.after = leafShare;

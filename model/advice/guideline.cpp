@@ -1,5 +1,6 @@
 #include "model/advice/guideline.hpp"
 
+#include "model/advice/limb_faults.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 
@@ -15,8 +16,8 @@ namespace {
 constexpr double kUnlimited = std::numeric_limits<double>::infinity();
 
 /// The rules that can stand between a gardener and a goal.
-constexpr std::array kQuantityRules{Rule::seasonShare, Rule::woundSum, Rule::limbShare,
-                                    Rule::liveCrownRatio, Rule::lowerTwoThirds};
+constexpr std::array kQuantityRules{Rule::seasonShare,    Rule::woundSum,       Rule::limbShare,
+                                    Rule::liveCrownRatio, Rule::lowerTwoThirds, Rule::lionTail};
 
 /// A node takes longer the larger the tree is.
 long nodesMost(long effort, std::size_t limbs)
@@ -36,7 +37,8 @@ bool holds(const std::vector<Rule>& rules, Rule rule)
 Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowance,
                      const std::atomic<bool>* cancel, Effort effort)
     : tree_(tree), foliation_(foliation), allowance_(allowance), cancel_(cancel),
-      effort_(std::move(effort)), before_(crownShape(tree, foliation))
+      effort_(std::move(effort)), before_(crownShape(tree, foliation)),
+      innerBefore_(innerLeafShares(tree, foliation))
 {
 }
 
@@ -48,9 +50,7 @@ Choice Guideline::least(const Targets& targets, const std::vector<Rule>& without
                                         ? kUnlimited
                                         : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m,
                         .limbShare = !holds(without, Rule::limbShare),
-                        .crown = [&](const Tree& after) {
-                            return accepts(crownShape(after, foliation_), without);
-                        }};
+                        .crown = [&](const Tree& after) { return accepts(after, without); }};
     return leastWithin(limits, targets);
 }
 
@@ -124,15 +124,18 @@ std::vector<Finding> Guideline::binding(const Targets& targets) const
 }
 
 /// A crown that already breaks a rule must not be made to break it further.
-bool Guideline::accepts(const CrownShape& after, const std::vector<Rule>& without) const
+bool Guideline::accepts(const Tree& cut, const std::vector<Rule>& without) const
 {
     constexpr double kRounding = 1e-9;
+    const auto after = crownShape(cut, foliation_);
     const double ratioLeast = std::min(kLiveCrownRatioLeast, before_.liveCrownRatio);
     const double lowerLeast = std::min(kLowerTwoThirdsLeast, before_.lowerTwoThirdsLeaf);
     return (holds(without, Rule::liveCrownRatio) ||
             after.liveCrownRatio >= ratioLeast - kRounding) &&
            (holds(without, Rule::lowerTwoThirds) ||
-            after.lowerTwoThirdsLeaf >= lowerLeast - kRounding);
+            after.lowerTwoThirdsLeaf >= lowerLeast - kRounding) &&
+           (holds(without, Rule::lionTail) ||
+            lionTails(tree_, innerBefore_, cut, foliation_).empty());
 }
 
 } // namespace model::advice

@@ -46,7 +46,7 @@ private:
     };
     [[nodiscard]] Choice leastWithin(const Limits& limits, const Targets& targets) const;
     [[nodiscard]] Choice likely(const Decisions& decisions) const;
-    [[nodiscard]] bool accepts(const CrownShape& after, const std::vector<Rule>& without) const;
+    [[nodiscard]] bool accepts(const Tree& cut, const std::vector<Rule>& without) const;
 
     const Tree& tree_;
     const Foliation& foliation_;
@@ -54,6 +54,7 @@ private:
     const std::atomic<bool>* cancel_;
     Effort effort_;
     CrownShape before_;
+    std::vector<double> innerBefore_; ///< innerLeafShares()
 };
 
 } // namespace model::advice

@@ -13,6 +13,7 @@ namespace {
 constexpr double kLook_m = 0.2; // wood is looked at in lengths of this
 constexpr double kFork_m = 0.5; // so near to their fork limbs are one
 constexpr double kSameLength_m = 1e-6;
+constexpr double kRounded = 1e-9;
 
 /// A length of wood.
 struct Length {
@@ -38,8 +39,9 @@ std::vector<Length> lengths(const Limb& limb)
 
 bool isDead(const Limb& limb)
 {
-    return std::ranges::any_of(
-        limb.defects, [](const Defect& d) { return d.kind == DefectKind::dead && d.at_m <= 0.0; });
+    return std::ranges::any_of(limb.defects, [](const Defect& d) {
+        return (d.kind == DefectKind::dead || d.kind == DefectKind::broken) && d.at_m <= 0.0;
+    });
 }
 
 /// True if two lengths belong to one fork.
@@ -52,20 +54,18 @@ bool forks(const Limb& a, const Length& onA, const Limb& b, const Length& onB)
     return a.parent == b.parent && onA.along_m < kFork_m && onB.along_m < kFork_m;
 }
 
+/// Hanging shoots are lifted to a level hem, which strips no limb.
+Tree withoutCurtains(Tree tree)
+{
+    for (auto& limb : tree.limbs)
+        if (limb.foliage)
+            limb.foliage->hanging_m = 0.0;
+    return tree;
+}
+
 double thickness_m(const Limb& limb)
 {
     return limb.stations.front().diameter_m;
-}
-
-/// Leaf of a limb and of all that grows from it, in some unit.
-double leafFrom(const Tree& tree, const Foliation& foliation, const LimbOrder& order,
-                std::size_t limb)
-{
-    const auto areas = leafAreaByLimb_m2(tree, foliation);
-    double sum = 0.0;
-    for (const auto i : limbAndBeyond(order, limb))
-        sum += areas[i];
-    return sum;
 }
 
 } // namespace
@@ -93,46 +93,65 @@ std::vector<Rubbing> rubbingLimbs(const Tree& tree)
     return all;
 }
 
-double innerLeafShare(const Tree& tree, const Foliation& foliation, std::size_t limb)
+std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation)
 {
     const auto order = limbOrder(tree);
-    const double inner_m = 2.0 / 3.0 * length_m(tree.limbs[limb]);
-    double inner = 0.0;
-    double all = 0.0;
-    for (const auto& body : leafyBodies(tree)) {
-        if (body.limb != limb)
-            continue;
+    std::vector<double> inner(tree.limbs.size());
+    std::vector<double> all(tree.limbs.size());
+    std::vector<double> inner_m;
+    for (const auto& limb : tree.limbs)
+        inner_m.push_back(2.0 / 3.0 * length_m(limb));
+    for (const auto& body : leafyBodies(withoutCurtains(tree))) {
         const double leaf = leafArea_m2(body, foliation);
         const double length = body.to_m - body.from_m;
-        all += leaf;
-        inner +=
-            leaf * (length > 0.0 ? std::clamp((inner_m - body.from_m) / length, 0.0, 1.0) : 1.0);
+        const double along = inner_m[body.limb] - body.from_m;
+        all[body.limb] += leaf;
+        inner[body.limb] += leaf * (length > 0.0 ? std::clamp(along / length, 0.0, 1.0) : 1.0);
     }
-    for (const auto child : order.children[limb]) {
-        const double leaf = leafFrom(tree, foliation, order, child);
-        all += leaf;
-        inner += tree.limbs[child].attachedAt_m <= inner_m ? leaf : 0.0;
+    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
+        const auto parent = order.parent[*limb];
+        if (parent == kNoLimb)
+            continue;
+        all[parent] += all[*limb];
+        if (tree.limbs[*limb].attachedAt_m <= inner_m[parent])
+            inner[parent] += all[*limb];
     }
-    return all > 0.0 ? inner / all : 1.0;
+    std::vector<double> shares;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        shares.push_back(all[i] > 0.0 ? inner[i] / all[i] : 1.0);
+    return shares;
 }
 
-std::vector<Finding> limbFaults(const Tree& before, const Tree& after, const Foliation& foliation)
+double innerLeafShare(const Tree& tree, const Foliation& foliation, std::size_t limb)
 {
-    std::vector<Finding> faults;
-    for (const auto& pair : rubbingLimbs(after))
-        faults.push_back({Rule::rubbingLimbs, Severity::inform, after.limbs[pair.thinner].id,
-                          std::max(0.0, pair.gap_m), kRubbing_m});
+    return innerLeafShares(tree, foliation)[limb];
+}
+
+std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& shares,
+                               const Tree& after, const Foliation& foliation)
+{
+    const auto then = innerLeafShares(after, foliation);
+    std::vector<Finding> tails;
     for (std::size_t limb = 0; limb < after.limbs.size(); ++limb) {
         const auto& stands = after.limbs[limb];
+        if (then[limb] >= kInnerLeafLeast || !stands.parent)
+            continue; // the stem has a rule of its own
         const auto was = limbIndex(before, stands.id);
-        if (!stands.parent || was == kNoLimb ||
-            length_m(before.limbs[was]) > length_m(stands) + kSameLength_m)
-            continue; // the stem has a rule of its own; a shortened limb is another limb
-        const double share = innerLeafShare(after, foliation, limb);
-        if (share < kInnerLeafLeast && share < innerLeafShare(before, foliation, was) - 1e-9)
-            faults.push_back({Rule::lionTail, Severity::warn, stands.id, share, kInnerLeafLeast});
+        if (was != kNoLimb && length_m(before.limbs[was]) <= length_m(stands) + kSameLength_m &&
+            then[limb] < shares[was] - kRounded)
+            tails.push_back(
+                {Rule::lionTail, Severity::block, stands.id, then[limb], kInnerLeafLeast});
     }
-    return faults;
+    return tails;
+}
+
+std::vector<Finding> rubbingNotes(const Tree& tree)
+{
+    std::vector<Finding> notes;
+    for (const auto& pair : rubbingLimbs(tree))
+        notes.push_back({Rule::rubbingLimbs, Severity::inform, tree.limbs[pair.thinner].id,
+                         std::max(0.0, pair.gap_m), kRubbing_m});
+    return notes;
 }
 
 } // namespace model::advice

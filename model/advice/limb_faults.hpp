@@ -19,13 +19,21 @@ struct Rubbing {
 [[nodiscard]] std::vector<Rubbing> rubbingLimbs(const Tree& tree);
 
 /// Share of the leaf on a limb, and on what grows from it, that sits on its inner two thirds: its
-/// own by where it grows, that of side branches by where they join. 1 where there is no leaf.
+/// own by where it grows, that of side branches by where they join; hanging shoots left out. 1
+/// where there is no leaf.
 [[nodiscard]] double innerLeafShare(const Tree& tree, const Foliation& foliation, std::size_t limb);
 
-/// What is wrong with the limbs of a tree, or would be after cuts: limbs that rub, and limbs that
-/// side branches were taken from until less than half of the leaf is on the inner two thirds and
-/// less than before.
-[[nodiscard]] std::vector<Finding> limbFaults(const Tree& before, const Tree& after,
-                                              const Foliation& foliation);
+/// The same of every limb.
+[[nodiscard]] std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation);
+
+/// Limbs that cuts would leave as a lion's tail: side branches or shoots taken from them until less
+/// than half of the leaf is on the inner two thirds, and less than before. A limb that is
+/// shortened ends in another one and is left out.
+/// \param before  the tree, and its innerLeafShares()
+[[nodiscard]] std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& shares,
+                                             const Tree& after, const Foliation& foliation);
+
+/// Limbs of a tree that rub, as something to be told.
+[[nodiscard]] std::vector<Finding> rubbingNotes(const Tree& tree);
 
 } // namespace model::advice

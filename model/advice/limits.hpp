@@ -39,6 +39,8 @@ inline constexpr double kLineDistancePer10kV_m = 0.10; ///< for each 10 kV over 
 inline constexpr double kLineAskFirst_m = 10.0;
 inline constexpr double kFallZone_m = 6.0; ///< beyond the piece's own length
 inline constexpr double kDeadWoodHeight_m = 4.6;
+inline constexpr double kBrokenWood_m = 0.025; ///< thicker can't be held in one hand
+inline constexpr double kChimney_m = 3.05;     ///< 10 ft from its mouth, any direction
 inline constexpr double kLean_deg = 15.0;
 
 } // namespace model::advice

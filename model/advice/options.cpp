@@ -1,5 +1,6 @@
 #include "model/advice/options.hpp"
 
+#include "model/advice/cleaning.hpp"
 #include "model/advice/limb_part.hpp"
 #include "model/advice/limits.hpp"
 
@@ -25,7 +26,7 @@ class Planner {
 public:
     Planner(const Tree& tree, const Foliation& foliation, const Wanted& wanted, LimbRules rules)
         : tree_(tree), foliation_(foliation), wanted_(wanted), rules_(rules),
-          order_(limbOrder(tree)), dead_m_(deadFrom_m(tree)), limbs_(tree.limbs.size())
+          order_(limbOrder(tree)), faulty_m_(faultyFrom_m(tree)), limbs_(tree.limbs.size())
     {
         for (const auto limb : std::views::reverse(order_.rootFirst))
             sumUp(limb);
@@ -68,6 +69,12 @@ private:
         return wanted_.help ? wanted_.help(taken) : std::vector<double>(wanted_.goals, 0.0);
     }
 
+    double mostShoots() const
+    {
+        const auto& steps = wanted_.shoots.steps;
+        return steps.empty() ? 0.0 : steps.back();
+    }
+
     static void add(std::vector<double>& sum, const std::vector<double>& more)
     {
         for (std::size_t i = 0; i < sum.size(); ++i)
@@ -86,9 +93,9 @@ private:
         about.ownLeaf_m2 = ownLeaf_m2(tree_.limbs[limb], foliation_);
         about.leaf_m2 = about.ownLeaf_m2;
         about.inTheWay = blocksAny(hanging(limb), wanted_.headroom);
-        about.help = helpOf(isTrunk ? Taken{limb, 0.0, kThinSteps[3]} : Taken{limb, 0.0, 1.0});
+        about.help = helpOf(isTrunk ? Taken{limb, 0.0, mostShoots()} : Taken{limb, 0.0, 1.0});
         about.serves =
-            about.inTheWay || any(about.help) || dead_m_[limb] || wants(wanted_.lose, limb);
+            about.inTheWay || any(about.help) || faulty_m_[limb] || wants(wanted_.lose, limb);
         about.holdsKept = wants(wanted_.keep, limb);
         for (const auto child : order_.children[limb]) {
             const About& other = limbs_[child];
@@ -103,7 +110,7 @@ private:
     std::vector<Option> optionsFor(std::size_t limb) const
     {
         std::vector<Option> all;
-        const bool goes = wants(wanted_.lose, limb) || dead_m_[limb];
+        const bool goes = wants(wanted_.lose, limb) || (faulty_m_[limb] && !limbs_[limb].holdsKept);
         if (!goes || limb == order_.trunk) // a dead top is no gardener's work
             keepWhole(limb, all);
         if (!limbs_[limb].serves || limb == order_.trunk)
@@ -140,12 +147,12 @@ private:
         all.push_back(option);
         if (!wanted_.thin || wants(wanted_.keep, limb) || stay->leaf_m2 <= 0.0)
             return;
-        for (const double step : kThinSteps) {
+        for (const double step : wanted_.shoots.steps) {
             const auto help = helpOf({limb, 0.0, step});
             if (!any(help))
                 return;
             Option thinned = option;
-            thinned.cuts.push_back({CutKind::thinning, whole.id, 0.0, {}, step, {}});
+            thinned.cuts.push_back({wanted_.shoots.kind, whole.id, 0.0, {}, step, {}});
             thinned.leaf = share(gone_m2 + step * stay->leaf_m2);
             add(thinned.helps, help);
             all.push_back(std::move(thinned));
@@ -169,9 +176,9 @@ private:
         const double length = length_m(whole);
         const double cut_m = axisPoint(whole, at_m).diameter_m;
         const double lateral_m = tree_.limbs[lateral].stations.front().diameter_m;
-        const bool dead = dead_m_[limb] && *dead_m_[limb] < at_m;
+        const bool dead = faulty_m_[limb] && *faulty_m_[limb] < at_m;
         if (at_m <= 0.0 || at_m >= length || lateral_m < kLateralLeast * cut_m || dead ||
-            dead_m_[lateral] || thickerTwinAt(limb, lateral) || limbs_[lateral].leaf_m2 <= 0.0)
+            faulty_m_[lateral] || thickerTwinAt(limb, lateral) || limbs_[lateral].leaf_m2 <= 0.0)
             return; // a lateral without a living leaf can't take over
         const Hanging end = hangingPart(hanging(limb), at_m, length);
         Option option;
@@ -179,7 +186,7 @@ private:
         option.helps = helpOf({limb, at_m, 1.0});
         option.wound_m2 = discArea_m2(cut_m);
         double beyond_m2 = 0.0;
-        bool serves = blocksAny(end, wanted_.headroom) || any(option.helps) || dead_m_[limb];
+        bool serves = blocksAny(end, wanted_.headroom) || any(option.helps) || faulty_m_[limb];
         for (const auto child : order_.children[limb]) {
             const bool stays = tree_.limbs[child].attachedAt_m <= at_m;
             if (stays && limbs_[child].serves)
@@ -193,7 +200,7 @@ private:
             add(option.helps, limbs_[child].help);
         }
         const double most_m2 =
-            rules_.limbShare && !dead_m_[limb] ? kLimbShareMost * limbs_[limb].leaf_m2 : kNoLimit;
+            rules_.limbShare && !faulty_m_[limb] ? kLimbShareMost * limbs_[limb].leaf_m2 : kNoLimit;
         if (serves)
             stayUpTo(limb, at_m, std::move(option), beyond_m2, most_m2, all);
     }
@@ -232,26 +239,11 @@ private:
     const Wanted& wanted_;
     LimbRules rules_;
     LimbOrder order_;
-    std::vector<std::optional<double>> dead_m_;
+    std::vector<std::optional<double>> faulty_m_;
     std::vector<About> limbs_;
 };
 
 } // namespace
-
-std::vector<std::optional<double>> deadFrom_m(const Tree& tree)
-{
-    const auto order = limbOrder(tree);
-    std::vector<std::optional<double>> from(tree.limbs.size());
-    for (const auto limb : order.rootFirst) {
-        for (const auto& defect : tree.limbs[limb].defects)
-            if (defect.kind == DefectKind::dead)
-                from[limb] = std::min(from[limb].value_or(defect.at_m), defect.at_m);
-        const auto parent = order.parent[limb];
-        if (parent != kNoLimb && from[parent] && *from[parent] <= tree.limbs[limb].attachedAt_m)
-            from[limb] = 0.0;
-    }
-    return from;
-}
 
 Decisions options(const Tree& tree, const Foliation& foliation, const Wanted& wanted,
                   LimbRules rules)

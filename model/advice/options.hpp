@@ -4,6 +4,7 @@
 #include "model/advice/search.hpp"
 
 #include <functional>
+#include <iterator>
 #include <vector>
 
 namespace model::advice {
@@ -20,6 +21,15 @@ struct Taken {
 /// A6).
 using Help = std::function<std::vector<double>(const Taken&)>;
 
+/// Shares of a limb's own shoots that thinning takes.
+inline constexpr double kThinSteps[]{0.10, 0.15, 0.20, 0.25};
+
+/// How a limb's own shoots may be cut, evenly along it: thinned, or, of a fruit tree, renewed.
+struct ShootCuts {
+    CutKind kind{CutKind::thinning};
+    std::vector<double> steps{std::begin(kThinSteps), std::end(kThinSteps)}; ///< rising shares
+};
+
 /// What is wanted of a tree.
 struct Wanted {
     std::vector<HeadroomGoal> headroom;
@@ -28,7 +38,8 @@ struct Wanted {
     std::vector<bool> lose; ///< per limb: goes; empty: none
     std::size_t goals{};    ///< that `help` speaks of
     Help help;              ///< empty if there are no such goals
-    bool thin{true};        ///< offer thinning of a limb's small shoots, where it helps
+    bool thin{true};        ///< offer cuts of a limb's small shoots, where they help
+    ShootCuts shoots;       ///< which
 };
 
 /// Which rules about single limbs the options must keep; all on unless a rule is being tried
@@ -37,26 +48,19 @@ struct LimbRules {
     bool limbShare{true};
 };
 
-/// Shares of a limb's own shoots that thinning takes.
-inline constexpr double kThinSteps[]{0.10, 0.15, 0.20, 0.25};
-
 /// A share that takes every shoot of a limb and leaves its wood: what lifting its hanging shoots
 /// does to a goal is never more than this does.
 inline constexpr double kAllShoots = 1.0 - 1e-9;
 
 /// Everything that can be done to a tree's limbs for what is wanted. A cut is offered only if the
-/// part that goes stands in the way of a strip, helps a goal, is dead or is to go; so no set of
+/// part that goes stands in the way of a strip, helps a goal, is faulty or is to go; so no set of
 /// cuts holds one that serves nothing.
 ///
 /// Offered per limb: leave it (if its own part is clear), lift its shoots (if that clears it), thin
-/// them, shorten it to a lateral of at least a third of the cut's diameter (and lift or thin what
-/// stays), take it off at its union. The trunk is never shortened or taken.
-/// `leafMost`, `woundMost_m2` and `crownAccepts` are left for the caller.
+/// or renew them, shorten it to a lateral of at least a third of the cut's diameter (and lift or
+/// thin what stays), take it off at its union. The trunk is never shortened or taken. `leafMost`,
+/// `woundMost_m2` and `crownAccepts` are left for the caller.
 [[nodiscard]] Decisions options(const Tree& tree, const Foliation& foliation, const Wanted& wanted,
                                 LimbRules rules = {});
-
-/// Where dead wood starts along each limb, m from its union; blank: it lives. A limb that grows
-/// from dead wood is dead from its union.
-[[nodiscard]] std::vector<std::optional<double>> deadFrom_m(const Tree& tree);
 
 } // namespace model::advice

@@ -235,7 +235,7 @@ double shootHeight_m(const Tree& tree, const Cut& cut)
 std::vector<Piece> pieces(const Tree& tree, const Cut& cut, const Foliation& foliation,
                           const Species& species)
 {
-    if (cut.kind == CutKind::lifting || cut.kind == CutKind::thinning)
+    if (cut.kind != CutKind::removal && cut.kind != CutKind::reduction)
         return {shoots(tree, cut, foliation, species)};
     return Sawyer(tree, foliation, species)
         .takeOff(limbIndex(tree, cut.limb), cut.kind == CutKind::reduction ? cut.at_m : 0.0);

@@ -34,7 +34,11 @@ void shorten(Limb& limb, double at_m)
 {
     shortenFoliage(limb, length_m(limb), at_m);
     limb.stations = stretch(limb, 0.0, at_m);
-    std::erase_if(limb.defects, [at_m](const Defect& d) { return d.at_m > at_m; });
+    std::erase_if(limb.defects, [at_m](const Defect& d) {
+        const bool startsThere = d.kind == DefectKind::dead || d.kind == DefectKind::broken ||
+                                 d.kind == DefectKind::rubbing;
+        return d.at_m > (startsThere ? at_m - kSameCut_m : at_m);
+    });
     std::erase_if(limb.props, [at_m](const Prop& p) { return p.at_m > at_m; });
 }
 
@@ -89,6 +93,7 @@ Tree afterCut(const Tree& tree, const Cut& cut)
         lift(after.limbs[limb], cut.height_m.value_or(0.0));
         break;
     case CutKind::thinning:
+    case CutKind::renewal:
         thin(after.limbs[limb], cut.share.value_or(0.0));
         break;
     }

@@ -48,6 +48,15 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::rubbingLimbs:
         return {"m", "USDA Forest Service NA-FR-01-95 (take branches that cross or rub; from "
                      "memory); the distance is common practice, no source"};
+    case Rule::openMiddle:
+        return {"", "University of California, The California Backyard Orchard (open centre, three "
+                    "or four scaffolds); UC Master Gardeners 2020"};
+    case Rule::renewalShare:
+        return {"1", "University of California, The Backyard Orchard, table of yearly pruning; "
+                     "from memory"};
+    case Rule::bareConifer:
+        return {"", "four conifer-pruning pages agree that bare wood of most conifers does not "
+                    "sprout; weak source"};
     case Rule::cutOver50mm:
         return {"m", "Colorado State University Extension, GardenNotes 612 and 613"};
     case Rule::cutOver100mm:
@@ -63,7 +72,8 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::veryHeavyPiece:
         return {"kg", "HSE INDG143, two people lift two thirds of 2 x 25 kg; from memory"};
     case Rule::nearLine:
-        return {"m", "29 CFR 1910.269 (10 ft, more above 50 kV); HSE: within 10 m ask the line's "
+        return {"m", "29 CFR 1910.269 (10 ft, more above 50 kV); HSE tree work page and "
+                     "Arboricultural Association guide 2.4.7: within 10 m on plan ask the line's "
                      "operator first"};
     case Rule::targetBelow:
     case Rule::plantingBelow:
@@ -72,6 +82,10 @@ RuleFacts ruleFacts(Rule rule)
         return {"m", "OSHA storm-response matrix (20 ft beyond the drop zone)"};
     case Rule::deadWood:
         return {"m", "newspaper garden column (dead limbs in trees over 15 ft); weak source"};
+    case Rule::brokenWood:
+        return {"m", "USDA Forest Service NA-FR-01-96 (a hung-up branch: act at once); ANSI "
+                     "A300-1995 5.3.1 (a limb too big to hold in one hand); tree-care trade "
+                     "article (weight off a bent limb makes it jump)"};
     case Rule::crackedOrHollow:
     case Rule::warningSign:
         return {"", "USDA Forest Service NA-FR-01-96, How to recognize hazardous defects in trees"};
@@ -82,6 +96,9 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::poorHealer:
         return {"m", "European Tree Pruning Standard EAS 01:2021 (5 cm for weak "
                      "compartmentalisers); from memory"};
+    case Rule::nearChimney:
+        return {"m", "California Public Resources Code 4291 (10 ft from the outlet of a chimney or "
+                     "stovepipe)"};
     case Rule::protectedTree:
         return {"", "local law; ask the local authority"};
     case Rule::monthToAvoid:
@@ -92,6 +109,10 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::nestingSeason:
         return {"month",
                 "Wildlife and Countryside Act 1981 s.1 and like laws; season March-August"};
+    case Rule::oakWilt:
+        return {"month", "Wisconsin DNR and Minnesota (April-July), Michigan DNR (seal at once if "
+                         "an oak must be cut), Texas agencies (February-June); where wilt occurs: "
+                         "from memory"};
     }
     return {"", ""};
 }

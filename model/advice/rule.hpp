@@ -24,6 +24,9 @@ enum class Rule {
     lionTail,       ///< share of a limb's leaf left on its inner two thirds
     renewFruitWood, ///< last year's shoots that a fruit tree is renewed by, besides the cuts
     rubbingLimbs,   ///< two limbs that touch away from their fork
+    openMiddle,     ///< fruit trees: an upright limb that fills the middle of the crown
+    renewalShare,   ///< share of last year's shoots that a renewal takes
+    bareConifer,    ///< a conifer cut back to wood without green
     // The size of a wound
     cutOver50mm,
     cutOver100mm,
@@ -35,6 +38,7 @@ enum class Rule {
     nearLine,        ///< a cut, piece or tool near an overhead wire
     targetBelow,     ///< something worth protecting within reach of a falling piece
     deadWood,        ///< dead limb in a tall tree
+    brokenWood,      ///< a broken limb too thick or too high to be held while it is cut
     crackedOrHollow, ///< crack or cavity drawn on a limb
     warningSign,     ///< a sign ticked for the whole tree
     leaningStem,
@@ -43,10 +47,12 @@ enum class Rule {
     peopleBelow,    ///< a path, drive or seat within the fall zone: someone keeps people out
     poorHealer,     ///< a wound over 50 mm on a species that walls off decay poorly
     protectedTree,
+    nearChimney, ///< leaf or wood near the mouth of a chimney
     // When
     monthToAvoid,
     dryWeather, ///< stone fruit: cut only when dry weather is ahead
     nestingSeason,
+    oakWilt, ///< an oak in wilt country while the disease spreads
 };
 
 enum class Severity { inform, warn, block };

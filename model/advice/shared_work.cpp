@@ -17,8 +17,8 @@ bool concernsTheWholeTree(const Finding& finding)
 bool isFaultOfALimb(const Finding& finding)
 {
     return finding.severity == Severity::block &&
-           (finding.rule == Rule::deadWood || finding.rule == Rule::crackedOrHollow ||
-            finding.rule == Rule::limbOverloaded);
+           (finding.rule == Rule::deadWood || finding.rule == Rule::brokenWood ||
+            finding.rule == Rule::crackedOrHollow || finding.rule == Rule::limbOverloaded);
 }
 
 /// The ground that a limb and all that grows from it hang over.

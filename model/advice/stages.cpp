@@ -27,8 +27,9 @@ Tree until(const Garden& garden, const Tree& tree, const Species& species, const
            year_month_day next)
 {
     const auto pattern = species.practice.shootPattern;
-    const double years = growth::growthClock(pattern, garden.place, sys_days{next}) -
-                         growth::growthClock(pattern, garden.place, sys_days{visit.date});
+    const double years =
+        growth::growthClock(pattern, garden.place, sys_days{next}, tree.leafDates) -
+        growth::growthClock(pattern, garden.place, sys_days{visit.date}, tree.leafDates);
     Tree later = growth::grown(afterCuts(tree, cutsOf(visit.suggestion)),
                                years * visit.suggestion.shoots.mean_m);
     Visit written;
@@ -77,27 +78,31 @@ std::vector<Cut> asFarAsAllowed(const Patient& patient, const std::vector<Cut>& 
     };
     for (const auto& largest : largestFirst) {
         taken[largest.second] = true;
-        if (!brokenRules(tree, foliation, allowed, chosen()).empty())
+        if (!brokenRules(tree, foliation, species, allowed, chosen()).empty())
             taken[largest.second] = false;
     }
     return chosen();
 }
 
-/// What one visit does.
+/// What one visit does, once the tree is cleaned.
 Suggestion visitOf(const Patient& patient, const Aim& aim, const std::atomic<bool>* cancel)
 {
     const auto& [garden, tree, foliation, species, date, around] = patient;
     const double allowed = allowance(tree, species, date).share;
     const Garden raised = withSpare(garden, aim.spare_m);
-    const Patient asked{raised, tree, foliation, species, date, around};
+    auto cuts = cleaningOf(tree, goalsOf(tree, aim));
+    const Tree cleaned = afterCuts(tree, cuts);
+    const Patient asked{raised, cleaned, foliation, species, date, around};
     const Targets targets(asked, mustsOf(asked, aim));
     const Effort kEffort{.nodes = 2'000, .asked = 150};
-    const Guideline guideline(tree, foliation, allowed, cancel, kEffort);
+    const Guideline guideline(cleaned, foliation, allowed, cancel, kEffort);
     auto choice = guideline.least(targets);
     if (!choice.found)
         choice.cuts = asFarAsAllowed(
-            patient, guideline.least(targets, {Rule::seasonShare, Rule::woundSum}).cuts, allowed);
-    return judge(garden, tree, foliation, species, date, choice.cuts, aim);
+            {garden, cleaned, foliation, species, date, around},
+            guideline.least(targets, {Rule::seasonShare, Rule::woundSum}).cuts, allowed);
+    cuts.insert(cuts.end(), choice.cuts.begin(), choice.cuts.end());
+    return judge(garden, tree, foliation, species, date, cuts, aim);
 }
 
 /// The leaf that the goals ask for at the least can't be had in fewer visits.

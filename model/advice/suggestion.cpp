@@ -2,6 +2,8 @@
 
 #include "model/advice/allowance.hpp"
 #include "model/advice/broken_rules.hpp"
+#include "model/advice/chimney.hpp"
+#include "model/advice/cleaning.hpp"
 #include "model/advice/closest.hpp"
 #include "model/advice/crown_shape.hpp"
 #include "model/advice/cut_work.hpp"
@@ -44,23 +46,33 @@ std::vector<headroom::StripHeadroom> headroomOf(const Garden& garden, const Tree
                                   load::sagUnder(tree, foliation, species, load::kHeaviest).tree);
 }
 
-void describe(const Garden& garden, const Tree& tree, const Foliation& foliation,
-              const Species& species, const Choice& choice, Suggestion& suggestion)
+/// The cuts in working order, with their weights: what cleans first.
+void describe(const Patient& patient, const std::vector<Cut>& cleaning, const Choice& choice,
+              Suggestion& suggestion)
 {
+    const auto& [garden, tree, foliation, species, date, around] = patient;
     suggestion.proven = choice.proven;
     suggestion.leafBound = choice.bound;
     suggestion.nodes += choice.nodes;
     Tree standing = tree;
-    for (const auto& cut : inWorkingOrder(tree, choice.cuts)) {
-        suggestion.cuts.push_back(plannedCut(garden, standing, cut, foliation, species));
-        suggestion.leafShare += suggestion.cuts.back().leafShare;
-        suggestion.debris = suggestion.debris + debrisOf(suggestion.cuts.back().pieces);
-        suggestion.labour = together(suggestion.labour, suggestion.cuts.back().labour);
-        standing = afterCut(standing, cut);
-    }
+    const auto make = [&](const std::vector<Cut>& cuts, bool cleans) {
+        for (const auto& cut : inWorkingOrder(standing, cuts)) {
+            auto planned = plannedCut(garden, standing, cut, foliation, species);
+            planned.cleans = cleans;
+            planned.leafShare = cleans ? 0.0 : planned.leafShare;
+            suggestion.leafShare += planned.leafShare;
+            suggestion.debris = suggestion.debris + debrisOf(planned.pieces);
+            suggestion.labour = together(suggestion.labour, planned.labour);
+            suggestion.cuts.push_back(std::move(planned));
+            standing = afterCut(standing, cut);
+        }
+    };
+    make(cleaning, true);
+    const Tree cleaned = standing;
+    make(choice.cuts, false);
     if (!choice.cuts.empty())
-        suggestion.notes = crownNotes(crownShape(tree, foliation), crownShape(standing, foliation),
-                                      suggestion.leafShare);
+        suggestion.notes = crownNotes(crownShape(cleaned, foliation),
+                                      crownShape(standing, foliation), suggestion.leafShare);
 }
 
 /// The goals by what becomes of them.
@@ -163,22 +175,28 @@ void addAllowance(const Patient& patient, Suggestion& suggestion)
 }
 
 /// Weights, notes and who does it.
-void addCuts(const Patient& patient, const Choice& choice, Suggestion& suggestion)
+void addCuts(const Patient& patient, const std::vector<Cut>& cleaning, const Choice& choice,
+             Suggestion& suggestion)
 {
     const auto& [garden, tree, foliation, species, date, around] = patient;
     suggestion.labour = whoForTree(tree);
-    describe(garden, tree, foliation, species, choice, suggestion);
-    const auto faults = limbFaults(tree, afterCuts(tree, choice.cuts), foliation);
-    suggestion.notes.insert(suggestion.notes.end(), faults.begin(), faults.end());
+    describe(patient, cleaning, choice, suggestion);
+    const Tree standing = afterCuts(tree, cutsOf(suggestion));
+    const auto add = [&](const auto& notes) {
+        suggestion.notes.insert(suggestion.notes.end(), notes.begin(), notes.end());
+    };
+    add(rubbingNotes(standing));
+    add(chimneyNotes(garden, standing));
     if (suggestion.cuts.empty())
         return;
     if (const auto renewal = renewalNote(species))
         suggestion.notes.push_back(*renewal);
-    const auto calendar = calendarNotes(species, garden.place.latitude_deg, date);
-    suggestion.notes.insert(suggestion.notes.end(), calendar.begin(), calendar.end());
+    add(calendarNotes(species, garden.place.latitude_deg, date));
+    if (const auto wilt = oakWiltNote(species, garden.place, date))
+        suggestion.notes.push_back(*wilt);
     if (tree.protection == Protection::unknown)
         suggestion.notes.push_back(
-            {Rule::protectedTree, Severity::inform, {}, std::nullopt, std::nullopt});
+            {Rule::protectedTree, Severity::block, {}, std::nullopt, std::nullopt});
 }
 
 /// What is left when the cuts are made. \param garden  without spare headroom
@@ -226,6 +244,15 @@ std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim)
     return goals;
 }
 
+std::vector<Cut> cleaningOf(const Tree& tree, const std::vector<Goal>& goals)
+{
+    std::vector<std::string> keep;
+    for (const auto& goal : goals)
+        if (goal.kind == GoalKind::keep)
+            keep.push_back(goal.subject);
+    return cleaningCuts(tree, keep);
+}
+
 Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foliation,
                    const Species& species, std::chrono::year_month_day date, const Aim& aim,
                    const std::atomic<bool>* cancel, const Progress& progress)
@@ -233,12 +260,17 @@ Suggestion suggest(const Garden& garden, const Tree& tree, const Foliation& foli
     const Garden raised = withSpare(garden, aim.spare_m);
     const Patient patient{raised, tree, foliation, species, date, aim.around};
     const auto goals = goalsOf(tree, aim);
+    const auto cleaning = cleaningOf(tree, goals);
+    const Tree cleaned = afterCuts(tree, cleaning);
+    const Patient clean{raised, cleaned, foliation, species, date, aim.around};
     Suggestion suggestion;
     suggestion.spare_m = aim.spare_m;
     addAllowance(patient, suggestion);
     const auto choice =
-        chosen(patient, agenda(patient, goals), suggestion.allowance, cancel, progress, suggestion);
-    addCuts(patient, choice, suggestion);
+        chosen(clean, agenda(clean, goals), suggestion.allowance, cancel, progress, suggestion);
+    if (!cleaning.empty() && suggestion.outcome == Outcome::nothingNeeded)
+        suggestion.outcome = Outcome::met;
+    addCuts(patient, cleaning, choice, suggestion);
     addAftermath(garden, patient, goals, suggestion);
     return suggestion;
 }
@@ -249,14 +281,23 @@ Suggestion judge(const Garden& garden, const Tree& tree, const Foliation& foliat
 {
     const Garden raised = withSpare(garden, aim.spare_m);
     const Patient patient{raised, tree, foliation, species, date, aim.around};
+    const auto goals = goalsOf(tree, aim);
     Suggestion suggestion;
     suggestion.spare_m = aim.spare_m;
     addAllowance(patient, suggestion);
+    std::vector<Cut> cleaning;
+    std::vector<Cut> others;
+    const auto cleans = cleaningOf(tree, goals);
+    for (const auto& cut : cuts)
+        (std::ranges::find(cleans, cut) != cleans.end() ? cleaning : others).push_back(cut);
+    cleaning = madeInTurn(tree, cleaning);
+    const Tree cleaned = afterCuts(tree, cleaning);
     Choice choice;
-    choice.cuts = madeInTurn(tree, cuts);
-    suggestion.binding = brokenRules(tree, foliation, suggestion.allowance, choice.cuts);
-    addCuts(patient, choice, suggestion);
-    addAftermath(garden, patient, goalsOf(tree, aim), suggestion);
+    choice.cuts = madeInTurn(cleaned, others);
+    suggestion.binding =
+        brokenRules(cleaned, foliation, species, suggestion.allowance, choice.cuts);
+    addCuts(patient, cleaning, choice, suggestion);
+    addAftermath(garden, patient, goals, suggestion);
     suggestion.outcome = suggestion.binding.empty() && reachesAll(suggestion)
                              ? Outcome::met
                              : Outcome::notWithinGuideline;

@@ -26,7 +26,8 @@ struct PlannedCut {
     double diameter_m{};        ///< of the wound; 0 for lifting and thinning (shoots only)
     double length_m{};          ///< of all that comes off, if it fell in one piece
     double mass_kg{};           ///< of all that comes off, green, with leaf and crop
-    double leafShare{};         ///< of the tree's leaf as sketched
+    bool cleans{};              ///< takes dead, broken or rubbing wood: comes before all others
+    double leafShare{};         ///< of the tree's leaf as sketched; 0 for a cut that cleans
     std::vector<Piece> pieces;  ///< that it comes down in, in working order
     std::vector<InZone> inZone; ///< what lies where they come down
     std::vector<Finding> notes; ///< rules this cut touches without breaking
@@ -57,7 +58,8 @@ struct GoalResult {
     };
     State state{};
     /// relief: utilisation of the limb, or of the worst one; gust: m/s that the first of them is
-    /// expected to break in; light: effective sun hours a day; dli: mol/m2 a day.
+    /// expected to break in; light: effective sun hours a day; dli: mol/m2 a day; openCentre: limbs
+    /// that fill the middle.
     std::optional<double> before;
     std::optional<double> after;
     std::optional<double> wanted;
@@ -99,9 +101,13 @@ struct Suggestion {
 /// The tree's own goals, then the aim's: the order of Suggestion::goals.
 [[nodiscard]] std::vector<Goal> goalsOf(const Tree& tree, const Aim& aim);
 
+/// What cleans the tree (cleaning.hpp), but for limbs that a goal keeps.
+[[nodiscard]] std::vector<Cut> cleaningOf(const Tree& tree, const std::vector<Goal>& goals);
+
 /// Smallest set of cuts that gives every strip its headroom and reaches every goal that must be
 /// reached, then as many of the wishes as go with it, in their order, inside the guideline; exact
-/// (docs/methods/advice.md, A1, A6). Dead limbs are always to go.
+/// (docs/methods/advice.md, A1, A6). Dead, broken and rubbing wood always goes, first, and is not
+/// counted as leaf (A18).
 /// Strips that have what they need count as lacking if they don't have the aim's spare as well.
 /// \param cancel    looked at between search nodes; set it from another thread to stop early
 /// \param progress  told of the search for what must be reached, and for each wish

@@ -1,5 +1,7 @@
 #include "model/advice/targets.hpp"
 
+#include "model/advice/cleaning.hpp"
+#include "model/advice/fruit_wood.hpp"
 #include "model/load/sag.hpp"
 
 #include <algorithm>
@@ -14,12 +16,12 @@ std::size_t plantingIndex(const Garden& garden, const std::string& id)
                                     garden.plantings.begin());
 }
 
-bool deadOrLost(const Tree& tree, const std::vector<bool>& lose)
+bool faultyOrLost(const Tree& tree, const std::vector<bool>& keep, const std::vector<bool>& lose)
 {
-    const auto dead = deadFrom_m(tree);
+    const auto faulty = faultyFrom_m(tree);
     const auto order = limbOrder(tree);
     for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
-        if (limb != order.trunk && (dead[limb] || lose[limb]))
+        if (limb != order.trunk && ((faulty[limb] && !keep[limb]) || lose[limb]))
             return true;
     return false;
 }
@@ -50,6 +52,9 @@ void Targets::readLimbs(const std::vector<Goal>& goals)
             keep_[limb] = true;
         if (goal.kind == GoalKind::lose)
             lose_[limb] = true;
+        if (goal.kind == GoalKind::openCentre)
+            for (const auto upright : middleLimbs(patient_.tree))
+                lose_[upright] = true;
     }
 }
 
@@ -114,6 +119,7 @@ Wanted Targets::wanted() const
     wanted.sagging = &sagging_;
     wanted.keep = keep_;
     wanted.lose = lose_;
+    wanted.shoots = shootCuts(patient_.species);
     wanted.goals = reliefCount() + (light_ ? light_->count() : 0);
     if (wanted.goals > 0)
         wanted.help = [this](const Taken& taken) {
@@ -158,7 +164,8 @@ std::size_t Targets::reliefCount() const
 
 bool Targets::reached() const
 {
-    return lacking_.empty() && !lacksRelief() && !lacksLight() && !deadOrLost(patient_.tree, lose_);
+    return lacking_.empty() && !lacksRelief() && !lacksLight() &&
+           !faultyOrLost(patient_.tree, keep_, lose_);
 }
 
 bool namesSomething(const Goal& goal, const Garden& garden, const Tree& tree)
@@ -173,6 +180,8 @@ bool namesSomething(const Goal& goal, const Garden& garden, const Tree& tree)
     case GoalKind::light:
     case GoalKind::dli:
         return plantingIndex(garden, goal.subject) < garden.plantings.size();
+    case GoalKind::openCentre:
+        return yearlyRenewal(tree.species).has_value();
     case GoalKind::leaf:
         break;
     }

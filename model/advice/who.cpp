@@ -61,6 +61,17 @@ double lineDistance_m(const ElectricLine& line)
     return kLineDistance_m + kLineDistancePer10kV_m * over50_kV / 10.0;
 }
 
+/// There the operator's word comes before any work within 10 m on plan. Without a time zone
+/// by a box about Great Britain, which holds a strip of France and never leaves any of it out.
+bool inUnitedKingdom(const Place& place)
+{
+    if (!place.timeZone.empty())
+        return place.timeZone == "Europe/London" || place.timeZone == "Europe/Belfast" ||
+               place.timeZone == "GB";
+    return place.latitude_deg > 49.8 && place.latitude_deg < 61.0 && place.longitude_deg > -8.2 &&
+           place.longitude_deg < 1.9;
+}
+
 /// Distances from a falling part to a line: straight, after the piece has swung about the cut, and
 /// level on plan.
 struct LineGap {
@@ -99,7 +110,9 @@ void byLines(const Garden& garden, const Tree& tree, const PlannedCut& planned,
             decide(labour,
                    {Rule::nearLine, Severity::block, line.id, gap.nearest_m, lineDistance_m(line)});
         else if (gap.level_m < kLineAskFirst_m)
-            decide(labour, {Rule::nearLine, Severity::warn, line.id, gap.level_m, kLineAskFirst_m});
+            decide(labour, {Rule::nearLine,
+                            inUnitedKingdom(garden.place) ? Severity::block : Severity::warn,
+                            line.id, gap.level_m, kLineAskFirst_m});
     }
 }
 
@@ -140,9 +153,30 @@ void byWhatLiesBelow(const Garden& garden, const Tree& tree, const PlannedCut& p
     for (const auto& strip : garden.strips) {
         const bool mown = strip.use == StripUse::mower || strip.use == StripUse::rideOnMower;
         const double gap_m = distance_m(below, strip.outline_m);
-        if (!mown && gap_m <= zone_m)
+        if (!mown && strip.use != StripUse::fireZone && gap_m <= zone_m)
             decide(labour, {Rule::peopleBelow, Severity::warn, strip.id, gap_m, zone_m});
     }
+}
+
+/// Wood with a crack or a hollow, or a broken limb too thick for one hand to hold: the weight that
+/// comes off it makes it jump.
+std::optional<Finding> faultOf(const Limb& limb, const Defect& defect)
+{
+    const double thick_m = axisPoint(limb, defect.at_m).diameter_m;
+    switch (defect.kind) {
+    case DefectKind::cavity:
+    case DefectKind::openCavity:
+    case DefectKind::crack:
+        return Finding{Rule::crackedOrHollow, Severity::block, limb.id, std::nullopt, std::nullopt};
+    case DefectKind::broken:
+        if (thick_m > kBrokenWood_m)
+            return Finding{Rule::brokenWood, Severity::block, limb.id, thick_m, kBrokenWood_m};
+        break;
+    case DefectKind::dead:
+    case DefectKind::rubbing:
+        break;
+    }
+    return std::nullopt;
 }
 
 void byDefects(const Tree& tree, const FallingPart& part, Labour& labour)
@@ -156,9 +190,8 @@ void byDefects(const Tree& tree, const FallingPart& part, Labour& labour)
     concerned.erase(std::ranges::unique(concerned).begin(), concerned.end());
     for (const auto i : concerned)
         for (const auto& defect : tree.limbs[i].defects)
-            if (defect.kind != DefectKind::dead)
-                decide(labour, {Rule::crackedOrHollow, Severity::block, tree.limbs[i].id,
-                                std::nullopt, std::nullopt});
+            if (const auto fault = faultOf(tree.limbs[i], defect))
+                decide(labour, *fault);
 }
 
 double lean_deg(const Tree& tree)
@@ -199,9 +232,8 @@ Labour whoForTree(const Tree& tree)
             if (defect.kind == DefectKind::dead && height > kDeadWoodHeight_m)
                 decide(labour,
                        {Rule::deadWood, Severity::block, limb.id, height, kDeadWoodHeight_m});
-            else if (defect.kind != DefectKind::dead)
-                decide(labour, {Rule::crackedOrHollow, Severity::block, limb.id, std::nullopt,
-                                std::nullopt});
+            else if (const auto fault = faultOf(limb, defect))
+                decide(labour, *fault);
     if (tree.protection == Protection::listed)
         decide(labour, {Rule::protectedTree, Severity::block, {}, std::nullopt, std::nullopt});
     return labour;

@@ -9,7 +9,7 @@ void checkGoal(Check& check, const Path& path, const Goal& goal)
 {
     check.name(path / "subject", goal.subject,
                goal.kind != GoalKind::relief && goal.kind != GoalKind::gust &&
-                   goal.kind != GoalKind::leaf);
+                   goal.kind != GoalKind::leaf && goal.kind != GoalKind::openCentre);
     const Path value = path / "value";
     if (goal.kind == GoalKind::leaf && !goal.value)
         check.fault(value, "nothing", "a share of the leaf, 0 to 1");

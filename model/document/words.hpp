@@ -64,10 +64,12 @@ struct Words<Measured> {
 };
 template <>
 struct Words<DefectKind> {
-    static constexpr WordTable<DefectKind, 4> table{{{DefectKind::cavity, "cavity"},
+    static constexpr WordTable<DefectKind, 6> table{{{DefectKind::cavity, "cavity"},
                                                      {DefectKind::openCavity, "open_cavity"},
                                                      {DefectKind::crack, "crack"},
-                                                     {DefectKind::dead, "dead"}}};
+                                                     {DefectKind::dead, "dead"},
+                                                     {DefectKind::broken, "broken"},
+                                                     {DefectKind::rubbing, "rubbing"}}};
 };
 template <>
 struct Words<FoliageDensity> {
@@ -77,20 +79,22 @@ struct Words<FoliageDensity> {
 };
 template <>
 struct Words<CutKind> {
-    static constexpr WordTable<CutKind, 4> table{{{CutKind::removal, "removal"},
+    static constexpr WordTable<CutKind, 5> table{{{CutKind::removal, "removal"},
                                                   {CutKind::reduction, "reduction"},
                                                   {CutKind::thinning, "thinning"},
-                                                  {CutKind::lifting, "lifting"}}};
+                                                  {CutKind::lifting, "lifting"},
+                                                  {CutKind::renewal, "renewal"}}};
 };
 template <>
 struct Words<GoalKind> {
-    static constexpr WordTable<GoalKind, 7> table{{{GoalKind::relief, "relief"},
+    static constexpr WordTable<GoalKind, 8> table{{{GoalKind::relief, "relief"},
                                                    {GoalKind::gust, "gust"},
                                                    {GoalKind::light, "light"},
                                                    {GoalKind::dli, "dli"},
                                                    {GoalKind::keep, "keep"},
                                                    {GoalKind::lose, "lose"},
-                                                   {GoalKind::leaf, "leaf"}}};
+                                                   {GoalKind::leaf, "leaf"},
+                                                   {GoalKind::openCentre, "open_centre"}}};
 };
 template <>
 struct Words<Want> {
@@ -105,21 +109,24 @@ struct Words<PlantingKind> {
 };
 template <>
 struct Words<StripUse> {
-    static constexpr WordTable<StripUse, 8> table{{{StripUse::path, "path"},
-                                                   {StripUse::mower, "mower"},
-                                                   {StripUse::rideOnMower, "ride_on_mower"},
-                                                   {StripUse::drive, "drive"},
-                                                   {StripUse::seat, "seat"},
-                                                   {StripUse::play, "play"},
-                                                   {StripUse::road, "road"},
-                                                   {StripUse::other, "other"}}};
+    static constexpr WordTable<StripUse, 10> table{{{StripUse::path, "path"},
+                                                    {StripUse::mower, "mower"},
+                                                    {StripUse::rideOnMower, "ride_on_mower"},
+                                                    {StripUse::drive, "drive"},
+                                                    {StripUse::seat, "seat"},
+                                                    {StripUse::play, "play"},
+                                                    {StripUse::road, "road"},
+                                                    {StripUse::sight, "sight"},
+                                                    {StripUse::fireZone, "fire_zone"},
+                                                    {StripUse::other, "other"}}};
 };
 template <>
 struct Words<StructureKind> {
-    static constexpr WordTable<StructureKind, 5> table{{{StructureKind::building, "building"},
+    static constexpr WordTable<StructureKind, 6> table{{{StructureKind::building, "building"},
                                                         {StructureKind::fence, "fence"},
                                                         {StructureKind::glasshouse, "glasshouse"},
                                                         {StructureKind::pond, "pond"},
+                                                        {StructureKind::chimney, "chimney"},
                                                         {StructureKind::other, "other"}}};
 };
 

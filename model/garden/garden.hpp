@@ -26,7 +26,18 @@ struct Planting {
     friend bool operator==(const Planting&, const Planting&) = default;
 };
 
-enum class StripUse { path, mower, rideOnMower, drive, seat, play, road, other };
+enum class StripUse {
+    path,
+    mower,
+    rideOnMower,
+    drive,
+    seat,
+    play,
+    road,
+    sight,    ///< a triangle at a corner or a drive that drivers see through
+    fireZone, ///< ground in fire country, where a grass fire must not climb
+    other,
+};
 
 /// A strip of ground that people use and that needs headroom.
 struct Strip {
@@ -49,7 +60,7 @@ struct ElectricLine {
     friend bool operator==(const ElectricLine&, const ElectricLine&) = default;
 };
 
-enum class StructureKind { building, fence, glasshouse, pond, other };
+enum class StructureKind { building, fence, glasshouse, pond, chimney, other };
 
 /// Something that a falling piece could hit, and that throws a shadow if it is tall.
 struct Structure {

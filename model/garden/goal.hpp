@@ -10,13 +10,14 @@ namespace model {
 
 /// What the gardener wants of a tree, besides the headroom that each strip of ground asks for.
 enum class GoalKind {
-    relief, ///< limbs that bear the design gust
-    gust,   ///< limbs that bear a gust of their own
-    light,  ///< hours of direct sun on a planting
-    dli,    ///< light for growth on a planting, direct and from the sky
-    keep,   ///< a limb that stays as it is
-    lose,   ///< a limb that goes
-    leaf,   ///< no more than this share of the leaf taken
+    relief,     ///< limbs that bear the design gust
+    gust,       ///< limbs that bear a gust of their own
+    light,      ///< hours of direct sun on a planting
+    dli,        ///< light for growth on a planting, direct and from the sky
+    keep,       ///< a limb that stays as it is
+    lose,       ///< a limb that goes
+    leaf,       ///< no more than this share of the leaf taken
+    openCentre, ///< fruit trees: the middle of the crown free of upright limbs
 };
 
 /// Whether the job must reach a goal, or gives it up if it can't be had with the rest.

@@ -31,7 +31,9 @@ enum class DefectKind {
     cavity,     ///< hollow with a closed wall
     openCavity, ///< hollow with an opening
     crack,
-    dead, ///< dead from here to the tip
+    dead,    ///< dead from here to the tip
+    broken,  ///< snapped or torn here: what lies beyond hangs or is lost
+    rubbing, ///< crosses another limb here and rubs on it; this one is to go
 };
 
 /// Something wrong at a place along a limb.

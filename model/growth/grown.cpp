@@ -10,8 +10,9 @@ namespace {
 
 bool isDead(const Limb& limb)
 {
-    return std::ranges::any_of(
-        limb.defects, [](const Defect& d) { return d.kind == DefectKind::dead && d.at_m <= 0.0; });
+    return std::ranges::any_of(limb.defects, [](const Defect& d) {
+        return (d.kind == DefectKind::dead || d.kind == DefectKind::broken) && d.at_m <= 0.0;
+    });
 }
 
 /// On a scale of its own.

@@ -208,6 +208,13 @@ UsualHeadroom usualHeadroom(StripUse use)
     case StripUse::road:
         return {5.2, "UK highways practice, 5.05-5.3 m (Windsor & Maidenhead tree strategy: 5.3); "
                      "US codes 12-16 ft"};
+    case StripUse::sight:
+        return {2.4, "municipal codes for corner sight triangles: nothing from 30-36 in to 8 ft "
+                     "(Woodridge IL, Burtchville MI, Billings MT, Dubuque IA, Forest Park OH)"};
+    case StripUse::fireZone:
+        return {1.8,
+                "CAL FIRE advice: lowest limb 6 ft above the ground; one city asks it of trees "
+                "over 18 ft (Escondido CA)"};
     case StripUse::other:
         break;
     }

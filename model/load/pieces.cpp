@@ -175,6 +175,12 @@ void glaze(std::vector<Piece>& pieces, double glaze_m)
             piece.length_m * glazeOnBar_kg_m((piece.thick_m + piece.thin_m) / 2.0, glaze_m);
 }
 
+/// Nothing beyond such a place can be counted on.
+bool isLostBeyond(DefectKind kind)
+{
+    return kind == DefectKind::dead || kind == DefectKind::broken;
+}
+
 void weaken(Piece& piece, const Defect& defect)
 {
     const Section left = sectionAt(defect, piece.thick_m);
@@ -197,7 +203,7 @@ void giveStrength(std::vector<Piece>& pieces, const Limb& limb, double atUnion, 
             const bool here = std::abs(beyond) <= kSamePlace_m;
             if (here)
                 weaken(piece, defect);
-            if (here || (defect.kind == DefectKind::dead && beyond > 0.0))
+            if (here || (isLostBeyond(defect.kind) && beyond > 0.0))
                 piece.hasStrength = piece.hasStrength && leavesStrength(defect.kind);
         }
         const Section solid = solidSection(piece.thick_m);
@@ -233,7 +239,7 @@ std::vector<bool> growsFromDeadWood(const Tree& tree, const LimbOrder& order)
             continue;
         dead[index] = dead[parent];
         for (const auto& defect : tree.limbs[parent].defects)
-            if (defect.kind == DefectKind::dead &&
+            if (isLostBeyond(defect.kind) &&
                 tree.limbs[index].attachedAt_m >= defect.at_m - kSamePlace_m)
                 dead[index] = true;
     }

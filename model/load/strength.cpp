@@ -62,6 +62,8 @@ Section sectionAt(const Defect& defect, double diameter_m)
                            radians(defect.opening_deg.value_or(kAssumedOpening_deg)));
     case DefectKind::crack:
     case DefectKind::dead:
+    case DefectKind::broken:
+    case DefectKind::rubbing:
         break;
     }
     return solidSection(diameter_m);
@@ -69,7 +71,7 @@ Section sectionAt(const Defect& defect, double diameter_m)
 
 bool leavesStrength(DefectKind kind)
 {
-    return kind != DefectKind::crack && kind != DefectKind::dead;
+    return kind != DefectKind::crack && kind != DefectKind::dead && kind != DefectKind::broken;
 }
 
 } // namespace model::load

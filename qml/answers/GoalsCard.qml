@@ -113,4 +113,10 @@ Card {
             onClicked: root.add()
         }
     }
+    PlainButton {
+        objectName: "openMiddle"
+        visible: root.goals.canOpenMiddle
+        text: qsTr("Ask for an open middle of the crown")
+        onClicked: root.goals.openMiddle()
+    }
 }

@@ -96,6 +96,18 @@ Card {
             onClicked: root.trial.takeChosenLimb()
         }
         PlainButton {
+            objectName: "tryRenewal"
+            visible: root.trial.canRenew
+            text: qsTr("Try renewing its fruiting wood")
+            onClicked: root.trial.renewChosenLimb()
+        }
+        PlainButton {
+            objectName: "tryOpenMiddle"
+            visible: root.trial.canOpenMiddle
+            text: qsTr("Try opening the middle")
+            onClicked: root.trial.openMiddle()
+        }
+        PlainButton {
             objectName: "trySuggested"
             visible: root.trial.hasSuggested
             text: qsTr("Start from the suggested cuts")

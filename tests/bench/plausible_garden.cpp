@@ -155,7 +155,7 @@ std::vector<Goal> reachableGoals(std::mt19937& random, Garden& garden, const Fol
     double bestWorth = 0.0;
     for (int tries = 0; tries < 60; ++tries) {
         const auto cuts = someCuts(random, tree);
-        if (!brokenRules(tree, foliation, 0.16, cuts).empty())
+        if (!brokenRules(tree, foliation, species, 0.16, cuts).empty())
             continue;
         auto then = measured(garden, foliation, species, around, date, cuts);
         const double relief = *now.goals[0].before - *then.goals[0].after;

@@ -254,6 +254,53 @@ nlohmann::json suggested(std::vector<std::string> more)
     return nlohmann::json::parse(ran.out)["trees"][0]["suggestion"];
 }
 
+/// The apple with a broken limb, suggested for.
+TEST(CommandLine, CleansFirstAndSaysSo)
+{
+    auto garden = nlohmann::ordered_json::parse(contents(kGarden));
+    auto& limb = garden["trees"][0]["limbs"].back();
+    limb["defects"] = nlohmann::json::array({{{"kind", "broken"}, {"at_m", 0.02}}});
+    const std::string kDay = "2026-07-01";
+    const auto text = run({"suggest", "-", "--date", kDay}, garden.dump());
+    EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_NE(text.out.find("1. Cleaning, removal cut."), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("Clean first: "), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("Before and after"), std::string::npos);
+    const auto json =
+        nlohmann::json::parse(run({"suggest", "-", "--date", kDay, "--json"}, garden.dump()).out);
+    const auto& cuts = json["trees"][0]["suggestion"]["cuts"];
+    EXPECT_EQ(cuts[0]["limb"], limb["id"]);
+    EXPECT_EQ(cuts[0]["cleans"], true);
+    EXPECT_EQ(cuts[0]["leaf_share"], 0.0);
+}
+
+TEST(CommandLine, TakesTheWishForAnOpenMiddleOfAFruitTree)
+{
+    const auto plan = suggested({"--open-centre"});
+    ASSERT_EQ(plan["goals"].size(), 1U);
+    EXPECT_EQ(plan["goals"][0]["kind"], "open_centre");
+    EXPECT_EQ(plan["goals"][0]["wanted"], 0.0);
+    EXPECT_NE(plan["goals"][0]["state"], "left_aside");
+}
+
+TEST(CommandLine, ExportsNoJsonUnderTheNameOfAGardenFile)
+{
+    const auto ran = run({"export", kGarden, "copy.underbough"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_NE(ran.err.find("copy.underbough: found the ending of a garden file"), std::string::npos)
+        << ran.err;
+    EXPECT_FALSE(std::ifstream("copy.underbough").good());
+}
+
+TEST(CommandLine, SaysWhatAReportWasWrittenTo)
+{
+    const std::string file = testing::TempDir() + "visits.csv";
+    const auto ran = run({"report", kGarden, "--csv", "visits", "-o", file});
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.out, file + ": written.\n");
+    EXPECT_NE(run({"report", kGarden, "--csv", "visits", "-o", "-"}).out.substr(0, 4), "-: w");
+}
+
 TEST(CommandLine, TakesGoalsForASuggestion)
 {
     const auto plain = suggested({});

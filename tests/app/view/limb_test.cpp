@@ -95,6 +95,10 @@ TEST_F(LimbTest, DefectsAreMarkedAndTakenBack)
     EXPECT_EQ(limb_.defects().size(), 1);
     EXPECT_FALSE(limb_.addDefect(3, QStringLiteral("50 m"), QString())); // beyond the tip
     EXPECT_FALSE(workspace_.problem().isEmpty());
+    ASSERT_EQ(limb_.defectKinds().size(), 6);
+    EXPECT_TRUE(limb_.addDefect(4, QStringLiteral("0.6 m"), QString()));
+    EXPECT_EQ(workspace_.limb()->defects.back().kind, model::DefectKind::broken);
+    limb_.removeDefect(static_cast<int>(workspace_.limb()->defects.size()) - 1);
     EXPECT_FALSE(limb_.addDefect(2, QStringLiteral("there"), QString()));
     limb_.removeDefect(0);
     EXPECT_TRUE(bough().defects.empty());

@@ -171,5 +171,49 @@ TEST_F(TrialTest, GoalsAreReadAsTypedOrRefusedInOneLine)
     EXPECT_FALSE(goals().goals()->facts().front().figure.isEmpty()) << "what became of it";
 }
 
+// Law: a fruit tree's limb can be renewed by the share that is usual for it, and its middle opened;
+// neither is offered of another tree.
+TEST_F(TrialTest, RenewsAndOpensFruitTreesOnly)
+{
+    auto tree = *workspace_.tree();
+    tree.species = "Malus domestica";
+    auto upright = *std::ranges::find(tree.limbs, "bough", &model::Limb::id);
+    upright.id = "upright";
+    upright.stations = {
+        {upright.stations.front().position_m, 0.02, {}},
+        {upright.stations.front().position_m + model::Vec3{0.0, 0.0, 1.0}, 0.01, {}}};
+    upright.foliage = model::Foliage{0.3, 0.2, 0.0, {}, model::FoliageDensity::medium, 0.0, {}};
+    upright.defects.clear();
+    upright.props.clear();
+    tree.limbs.push_back(upright);
+    ASSERT_TRUE(workspace_.changeTree(QStringLiteral("an apple"), tree));
+    settle();
+    workspace_.chooseLimb("bough");
+    ASSERT_TRUE(trial().canOpenMiddle());
+    trial().openMiddle();
+    settle();
+    ASSERT_EQ(trial().count(), 1);
+    EXPECT_EQ(model::limbIndex(*workspace_.treeAfter(), "upright"), model::kNoLimb);
+    trial().clear();
+    settle();
+    workspace_.chooseLimb("upright");
+    ASSERT_TRUE(trial().canRenew());
+    trial().renewChosenLimb();
+    settle();
+    const auto& after = *workspace_.treeAfter();
+    EXPECT_NEAR(after.limbs[model::limbIndex(after, "upright")].foliage->thinned, 0.20, 1e-12);
+    ASSERT_TRUE(goals().canOpenMiddle());
+    goals().openMiddle();
+    EXPECT_FALSE(goals().canOpenMiddle());
+    EXPECT_EQ(goalsOfTree().back().kind, model::GoalKind::openCentre);
+    tree.species = "Quercus robur";
+    tree.goals.clear();
+    ASSERT_TRUE(workspace_.changeTree(QStringLiteral("an oak"), tree));
+    settle();
+    EXPECT_FALSE(trial().canRenew());
+    EXPECT_FALSE(trial().canOpenMiddle());
+    EXPECT_FALSE(goals().canOpenMiddle());
+}
+
 } // namespace
 } // namespace app

@@ -32,7 +32,7 @@ TEST(CutWords, SayWhereALimbComesOff)
     cut.leafShare = 0.083;
     EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
               "Take off “West limb” where it grows from “Stem”, 2 m above the ground, just outside "
-              "the branch collar.");
+              "the branch collar: neither flush with the wood behind it nor with a stub.");
     EXPECT_EQ(
         shown(measures(cut, Told("en_US").wording)),
         "Wound 4.7 in across; what comes off is 10 ft 6 in long and weighs about 47 lb; 8.3 % of "
@@ -47,7 +47,45 @@ TEST(CutWords, SayWhichSideBranchTakesOver)
     cut.aboveGround_m = 2.5;
     EXPECT_EQ(shown(instruction(cut, Told("en_GB").wording)),
               "Shorten “West limb” back to its side branch “l3”, 1.5 m from the union and 2.5 m "
-              "above the ground; “l3” takes over.");
+              "above the ground; “l3” takes over. Cut just outside the ridge of bark between the "
+              "two, without a stub.");
+}
+
+TEST(CutWords, SayWhatCleansAndThatItIsNotCounted)
+{
+    PlannedCut cut = cutOf(CutKind::reduction, "west");
+    cut.cut.at_m = 1.5;
+    cut.aboveGround_m = 2.5;
+    cut.diameter_m = 0.04;
+    cut.length_m = 1.0;
+    cut.mass_kg = 3.0;
+    cut.cleans = true;
+    const Told told("en_GB");
+    EXPECT_EQ(shown(cutKindWords(cut)), "cleaning, reduction cut");
+    EXPECT_EQ(
+        shown(instruction(cut, told.wording)),
+        "Cut the dead end off “West limb”, 1.5 m from its union, 2.5 m above the ground: dead "
+        "wood only, up to the swollen ring where it lives.");
+    EXPECT_EQ(shown(measures(cut, told.wording)),
+              "Wound 4 cm across; what comes off is 1 m long and weighs about 3 kg; not counted as "
+              "leaf.");
+    model::advice::Suggestion plan;
+    plan.outcome = model::advice::Outcome::met;
+    plan.cuts = {cut};
+    EXPECT_EQ(shown(outcomeWords(plan, told.wording)),
+              "The tree only has to be cleaned: dead, broken or rubbing wood goes, which is not "
+              "counted as leaf.");
+    EXPECT_TRUE(shown(jobNotes(plan, told.wording).first()).starts_with("Clean first: "));
+}
+
+TEST(CutWords, RenewFruitingWoodByAShare)
+{
+    PlannedCut cut = cutOf(CutKind::renewal, "west");
+    cut.cut.share = 0.15;
+    EXPECT_EQ(
+        shown(instruction(cut, Told("en_GB").wording)),
+        "Renew the fruiting wood of “West limb”: take 15 % of last year's shoots, upright ones "
+        "first, and cut old fruiting wood back to young shoots.");
 }
 
 TEST(CutWords, LiftShootsToAHeight)

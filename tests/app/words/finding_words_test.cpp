@@ -16,7 +16,7 @@ using model::advice::Finding;
 using model::advice::Rule;
 using model::advice::Severity;
 
-constexpr int kLastRule = static_cast<int>(Rule::nestingSeason);
+constexpr int kLastRule = static_cast<int>(Rule::oakWilt);
 
 TEST(FindingWords, EveryRuleHasASentenceOfItsOwn)
 {
@@ -75,6 +75,9 @@ TEST(FindingWords, TellNearWiresFromFarOnes)
         shown(sentence({Rule::nearLine, Severity::block, "wire", 1.5, 3.05}, told.wording));
     const auto far =
         shown(sentence({Rule::nearLine, Severity::warn, "wire", 7.0, 10.0}, told.wording));
+    const auto british =
+        shown(sentence({Rule::nearLine, Severity::block, "wire", 7.0, 10.0}, told.wording));
+    EXPECT_NE(british.find("before the line's operator has been asked"), std::string::npos);
     EXPECT_NE(near.find("nobody may work"), std::string::npos) << near;
     EXPECT_NE(far.find("ask the line's operator"), std::string::npos) << far;
     EXPECT_NE(near.find("“House wire”"), std::string::npos) << near;

@@ -74,6 +74,35 @@ TEST(CalendarNotes, TurnTheYearRoundSouthOfTheEquator)
     EXPECT_EQ(calendarNotes(species, -35.0, 2026y / 4 / 10).size(), 0u);
 }
 
+// Published: Wisconsin DNR and Minnesota: no cuts on oaks from April to July; Texas agencies:
+// February to June. Where the disease occurs is from memory.
+TEST(OakWilt, KeepsTheSawOffOaksWhileItSpreads)
+{
+    Species oak;
+    oak.latin = "Quercus rubra";
+    const auto says = [&](double latitude_deg, double longitude_deg, unsigned month) {
+        Place place;
+        place.latitude_deg = latitude_deg;
+        place.longitude_deg = longitude_deg;
+        return oakWiltNote(oak, place, 2026y / std::chrono::month{month} / 15).has_value();
+    };
+    for (unsigned month = 1; month <= 12; ++month) {
+        EXPECT_EQ(says(43.1, -89.4, month), month >= 4 && month <= 7) << "Wisconsin " << month;
+        EXPECT_EQ(says(30.3, -97.7, month), month >= 2 && month <= 6) << "Texas " << month;
+        EXPECT_FALSE(says(51.5, 0.0, month)) << "England " << month;
+        EXPECT_FALSE(says(38.5, -121.7, month)) << "California " << month;
+    }
+    oak.latin = "Acer rubrum";
+    EXPECT_FALSE(says(43.1, -89.4, 5));
+}
+
+TEST(CalendarNotes, HoldTheJobUntilNestsHaveBeenLookedFor)
+{
+    const auto notes = calendarNotes(Species{}, 52.0, 2026y / 5 / 1);
+    ASSERT_EQ(notes.size(), 1u);
+    EXPECT_EQ(notes[0].severity, Severity::block);
+}
+
 TEST(CalendarNotes, KeepTheNestingSeason)
 {
     // Wildlife and Countryside Act 1981 s.1; the season usually stated is March to August.

@@ -1,11 +1,13 @@
 #include "model/advice/allowance.hpp"
 #include "model/advice/crown_shape.hpp"
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/light_goals.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/options.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/targets.hpp"
 #include "tests/model/advice/asked_garden.hpp"
+#include "tests/model/advice/lion_tail_by_hand.hpp"
 
 #include <gtest/gtest.h>
 
@@ -71,9 +73,10 @@ private:
     void thinned(const std::vector<std::size_t>& limbs, std::size_t next, const Limb& limb,
                  const std::vector<Cut>& cuts)
     {
-        for (const double step : kThinSteps) {
+        const auto shoots = shootCuts(*asked_.species);
+        for (const double step : shoots.steps) {
             auto more = cuts;
-            more.push_back({CutKind::thinning, limb.id, 0.0, {}, step, {}});
+            more.push_back({shoots.kind, limb.id, 0.0, {}, step, {}});
             walk(limbs, next + 1, more);
         }
     }
@@ -104,7 +107,7 @@ private:
         for (const auto& cut : cuts) {
             if (cut.kind == CutKind::reduction && overHalf(cut))
                 return;
-            if (cut.kind == CutKind::thinning)
+            if (cut.kind != CutKind::removal && cut.kind != CutKind::reduction)
                 continue;
             const double d = axisPoint(tree.limbs[limbIndex(tree, cut.limb)], cut.at_m).diameter_m;
             wound_m2 += std::numbers::pi / 4.0 * d * d;
@@ -117,7 +120,7 @@ private:
             shape.lowerTwoThirdsLeaf <
                 std::min(kLowerTwoThirdsLeast, before_.lowerTwoThirdsLeaf) - 1e-9)
             return;
-        if (targets_.met(after))
+        if (!leavesALionTail(tree, after, asked_.foliation) && targets_.met(after))
             best = taken;
     }
 

@@ -119,7 +119,8 @@ struct Drawn {
     [[nodiscard]] std::vector<Finding> broken(const std::vector<Cut>& cuts,
                                               double allowance = 0.25) const
     {
-        return brokenRules(tree, foliation, allowance, cuts);
+        return brokenRules(tree, foliation, *findSpecies(shippedTables(), tree.species), allowance,
+                           cuts);
     }
 };
 
@@ -144,6 +145,30 @@ TEST(BrokenRules, KnowToppingAndWhatTakesTooMuchOfALimb)
     EXPECT_TRUE(names(drawn.broken({reduction("limb", 1.2)}), Rule::limbShare));
     EXPECT_FALSE(names(drawn.broken({reduction("limb", 2.6)}), Rule::limbShare));
     EXPECT_FALSE(names(drawn.broken({removal("limb")}), Rule::limbShare)) << "a whole limb may go";
+}
+
+// Four conifer-pruning pages agree: bare wood of most conifers does not sprout (weak). The table
+// rates the redwood's sprouting high.
+TEST(BrokenRules, KeepTheSawOutOfTheBareWoodOfConifers)
+{
+    for (const auto& [latin, bare] :
+         {std::pair("Pinus sylvestris", true), std::pair("Picea abies", true),
+          std::pair("Sequoia sempervirens", false), std::pair("Acer saccharinum", false)}) {
+        Drawn drawn;
+        drawn.tree.species = latin;
+        EXPECT_EQ(names(drawn.broken({reduction("limb", 0.9)}, 1.0), Rule::bareConifer), bare)
+            << latin;
+        EXPECT_FALSE(names(drawn.broken({reduction("limb", 2.6)}, 1.0), Rule::bareConifer));
+    }
+}
+
+// Law: the inner of two side branches goes, and the limb has most of its leaf at its end.
+TEST(BrokenRules, ForbidALionsTail)
+{
+    Drawn drawn;
+    drawn.tree.limbs[1].foliage->from_m = 3.0;
+    EXPECT_TRUE(names(drawn.broken({removal("thin"), removal("thick")}, 1.0), Rule::lionTail));
+    EXPECT_FALSE(names(drawn.broken({removal("limb")}, 1.0), Rule::lionTail));
 }
 
 TEST(BrokenRules, HoldTheLeafAgainstTheAllowance)

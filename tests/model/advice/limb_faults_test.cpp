@@ -2,7 +2,11 @@
 
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
+#include "model/advice/suggestion.hpp"
+#include "tests/model/advice/asked_garden.hpp"
 #include "tests/model/advice/limb_from.hpp"
+#include "tests/model/advice/lion_tail_by_hand.hpp"
+#include "tests/outside/outside_check.hpp"
 
 #include <gtest/gtest.h>
 
@@ -91,12 +95,16 @@ TEST(LionTail, SpeaksWhenInnerSideBranchesAreStripped)
     Foliation foliation;
     foliation.leafPerSharingVolume_1_m = 1.0;
     EXPECT_NEAR(innerLeafShare(tree, foliation, 1), 0.5, 1e-12);
-    EXPECT_FALSE(says(limbFaults(tree, tree, foliation), Rule::lionTail));
+    const auto shares = innerLeafShares(tree, foliation);
+    EXPECT_TRUE(lionTails(tree, shares, tree, foliation).empty());
     const auto without = [&](const char* id) {
-        return limbFaults(tree, afterCut(tree, {CutKind::removal, id, 0.0, {}, {}, {}}), foliation);
+        return lionTails(tree, shares, afterCut(tree, {CutKind::removal, id, 0.0, {}, {}, {}}),
+                         foliation);
     };
-    EXPECT_TRUE(says(without("inner"), Rule::lionTail));
-    EXPECT_FALSE(says(without("outer"), Rule::lionTail));
+    ASSERT_EQ(without("inner").size(), 1U);
+    EXPECT_EQ(without("inner")[0].severity, Severity::block);
+    EXPECT_EQ(without("inner")[0].subject, "limb");
+    EXPECT_TRUE(without("outer").empty());
 }
 
 TEST(LionTail, LeavesShortenedLimbsAlone)
@@ -105,7 +113,44 @@ TEST(LionTail, LeavesShortenedLimbsAlone)
     Foliation foliation;
     foliation.leafPerSharingVolume_1_m = 1.0;
     const Tree cut = afterCut(tree, {CutKind::reduction, "limb", 1.0, {}, {}, {}});
-    EXPECT_FALSE(says(limbFaults(tree, cut, foliation), Rule::lionTail));
+    EXPECT_TRUE(lionTails(tree, innerLeafShares(tree, foliation), cut, foliation).empty());
+}
+
+// Brute force: own leaf laid out in short steps, side branches summed one by one.
+TEST(LionTail, SharesAreThoseLaidOutByHand)
+{
+    std::mt19937 random(3);
+    for (int i = 0; i < 20; ++i) {
+        const auto garden = randomGarden(random);
+        const auto& tree = garden.trees[0];
+        Foliation foliation;
+        foliation.leafPerSharingVolume_1_m = 1.0;
+        const auto shares = innerLeafShares(tree, foliation);
+        for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
+            OUTSIDE_NEAR(shares[limb], innerShareByHand(tree, foliation, limb), 2e-4)
+                << "leaf on the inner two thirds";
+    }
+}
+
+// Law: the search would strip the inside of a limb that hangs over a path, were it not for the
+// rule.
+TEST(LionTail, IsNeverSuggested)
+{
+    Garden garden;
+    Tree tree = forked();
+    tree.id = "tree";
+    tree.limbs[0].foliage = Foliage{3.0, 1.5, 0.0, {}, FoliageDensity::medium, 0.0, {}};
+    garden.trees = {tree};
+    garden.strips = {
+        {"path", "", StripUse::path, {{0.5, 0.3}, {1.5, 0.3}, {1.5, 2}, {0.5, 2}}, 2.2, {}}};
+    const Species species = *findSpecies(shippedTables(), "Acer saccharinum");
+    const auto foliation = foliate(tree, species);
+    const auto plan = suggest(garden, tree, foliation, species, std::chrono::year(2026) / 1 / 15);
+    for (const auto& cut : plan.cuts)
+        EXPECT_NE(cut.cut.limb, "inner");
+    const auto stripped = judge(garden, tree, foliation, species, std::chrono::year(2026) / 1 / 15,
+                                {{CutKind::removal, "inner", 0.0, {}, {}, {}}});
+    EXPECT_TRUE(says(stripped.binding, Rule::lionTail));
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "model/advice/prune.hpp"
 #include "model/load/sag.hpp"
 #include "tests/model/advice/limb_from.hpp"
+#include "tests/model/advice/lion_tail_by_hand.hpp"
 
 #include <gtest/gtest.h>
 
@@ -181,7 +182,7 @@ private:
         }
         const double stem_m = stemDiameter_m(tree_);
         const auto shape = crownShape(after, foliation_);
-        return wounds_m2 <= stem_m * stem_m / 3.0 &&
+        return !leavesALionTail(tree_, after, foliation_) && wounds_m2 <= stem_m * stem_m / 3.0 &&
                shape.liveCrownRatio >= std::min(0.6, before_.liveCrownRatio) - 1e-9 &&
                shape.lowerTwoThirdsLeaf >= std::min(0.5, before_.lowerTwoThirdsLeaf) - 1e-9;
     }

@@ -140,6 +140,40 @@ TEST_F(WhoCuts, KeepsAwayFromWires)
     EXPECT_TRUE(says(Rule::nearLine, Severity::warn));
 }
 
+// Published: HSE tree work page; Arboricultural Association guide 2.4.7: within 10 m on plan the
+// network operator is asked before any work.
+TEST_F(WhoCuts, StartsNothingWithinTenMetresOfAWireInTheUnitedKingdom)
+{
+    garden.place.timeZone = "Europe/London";
+    const auto wireAt = [&](double away_m) {
+        garden.lines = {{"wire", "", {{-50, -away_m, 2.0}, {50, -away_m, 2.0}}, {}, {}}};
+    };
+    wireAt(10.01 + 0.02);
+    EXPECT_EQ(labour().who, Who::oneself);
+    wireAt(9.99 + 0.02);
+    EXPECT_TRUE(says(Rule::nearLine, Severity::block));
+    garden.place.timeZone = "Europe/Paris";
+    EXPECT_TRUE(says(Rule::nearLine, Severity::warn));
+    garden.place = {52.5, -1.9, 0.0, ""}; // Birmingham, no zone given
+    EXPECT_TRUE(says(Rule::nearLine, Severity::block));
+    garden.place = {48.9, 2.3, 0.0, ""}; // Paris
+    EXPECT_TRUE(says(Rule::nearLine, Severity::warn));
+}
+
+// ANSI A300-1995 5.3.1: a limb too big to hold in one hand; 25 mm (1 in), as for three cuts.
+TEST_F(WhoCuts, SendsForAnArboristForABrokenLimbThatOneHandCannotHold)
+{
+    tree.limbs[1].defects = {{DefectKind::broken, 0.0, {}, {}, {}, "", {}}};
+    tree.limbs[1].stations[0].diameter_m = 0.0249;
+    EXPECT_EQ(labour().who, Who::oneself);
+    EXPECT_EQ(whoForTree(tree).who, Who::oneself);
+    tree.limbs[1].stations[0].diameter_m = 0.0251;
+    EXPECT_TRUE(says(Rule::brokenWood, Severity::block));
+    EXPECT_EQ(whoForTree(tree).who, Who::arborist);
+    tree.limbs[1].defects[0].kind = DefectKind::rubbing;
+    EXPECT_EQ(labour().who, Who::oneself);
+}
+
 TEST_F(WhoCuts, LooksAtBuildingsWithinReachOfAPiece)
 {
     garden.structures = {{"shed", "", StructureKind::building, eastOf(1.01), 2.5, {}}};
