@@ -59,7 +59,7 @@ std::vector<LimbStates::Change> LimbStates::changesOf(const Option& option, std:
             takeBeyond(limb);
             return changes;
         }
-        if (cut.kind == CutKind::thinning)
+        if (cut.kind == CutKind::thinning || cut.kind == CutKind::renewal)
             own.kept *= 1.0 - cut.share.value_or(0.0);
         else
             alone = afterCut(alone, cut);
