@@ -1,5 +1,6 @@
 #include "model/advice/single_cuts.hpp"
 
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/limits.hpp"
 #include "model/crown/leafy_bodies.hpp"
 
@@ -64,6 +65,7 @@ std::vector<Cut> singleCuts(const Tree& tree)
 {
     const auto order = limbOrder(tree);
     const auto leafy = leafyLimbs(tree, order);
+    const auto renewal = yearlyRenewal(tree.species);
     std::vector<Cut> cuts;
     for (const auto i : order.rootFirst) {
         const auto& limb = tree.limbs[i];
@@ -73,7 +75,12 @@ std::vector<Cut> singleCuts(const Tree& tree)
                 cuts.push_back({CutKind::reduction, limb.id, at_m, {}, {}, {}});
         }
         if (limb.foliage && limb.foliage->thinned < kLimbShareWarn)
-            cuts.push_back({CutKind::thinning, limb.id, 0.0, {}, kLimbShareWarn, {}});
+            cuts.push_back({renewal ? CutKind::renewal : CutKind::thinning,
+                            limb.id,
+                            0.0,
+                            {},
+                            renewal ? renewal->most : kLimbShareWarn,
+                            {}});
         if (const auto height = halfway_m(tree, i))
             cuts.push_back({CutKind::lifting, limb.id, 0.0, height, {}, {}});
     }

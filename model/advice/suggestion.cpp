@@ -59,7 +59,12 @@ void describe(const Patient& patient, const std::vector<Cut>& cleaning, const Ch
         for (const auto& cut : inWorkingOrder(standing, cuts)) {
             auto planned = plannedCut(garden, standing, cut, foliation, species);
             planned.cleans = cleans;
-            planned.leafShare = cleans ? 0.0 : planned.leafShare;
+            if (cleans) { // not counted, and there is nothing to shorten instead
+                planned.leafShare = 0.0;
+                std::erase_if(planned.notes, [](const Finding& note) {
+                    return note.rule == Rule::branchToStem || note.rule == Rule::limbShare;
+                });
+            }
             suggestion.leafShare += planned.leafShare;
             suggestion.debris = suggestion.debris + debrisOf(planned.pieces);
             suggestion.labour = together(suggestion.labour, planned.labour);

@@ -77,6 +77,9 @@ TEST(SingleCuts, ThinWhatHasLeafAndLiftWhatHangs)
     EXPECT_TRUE(holds(cuts, CutKind::thinning, "stem"));
     EXPECT_FALSE(holds(cuts, CutKind::thinning, "stout")); // has been
     EXPECT_FALSE(holds(cuts, CutKind::thinning, "bare"));
+    tree.species = "Malus domestica";
+    EXPECT_TRUE(holds(singleCuts(tree), CutKind::renewal, "scaffold"));
+    EXPECT_FALSE(holds(singleCuts(tree), CutKind::thinning, "scaffold"));
     const auto lift = std::ranges::find(cuts, CutKind::lifting, &Cut::kind);
     ASSERT_NE(lift, cuts.end());
     EXPECT_GT(*lift->height_m, 1.0);
