@@ -5093,7 +5093,7 @@
     </message>
     <message>
         <source>Wound %1 across; what comes off is %2 long and weighs about %3; not counted as leaf.</source>
-        <translation>Wunde %1 groß; was abgeht, ist %2 lang und wiegt etwa %3; zählt nicht als Laub.</translation>
+        <translation>Wunde %1 breit; was wegkommt, ist %2 lang und wiegt etwa %3; zählt nicht als Laub.</translation>
     </message>
     <message>
         <source>The tree only has to be cleaned: dead, broken or rubbing wood goes, which is not counted as leaf.</source>
