@@ -3059,8 +3059,12 @@
         <translation>Diese Schnitte kommen am nächsten, für %1 des Laubs; bis zu %2 dürfen jetzt weg.</translation>
     </message>
     <message>
-        <source>All of it would cost %1 of the leaf: spread it over several years, or ask an arborist.</source>
-        <translation>Alles zusammen würde %1 des Laubs kosten: verteilen Sie es auf mehrere Jahre, oder fragen Sie einen Baumpfleger.</translation>
+        <source>Spread it over several years, or ask an arborist.</source>
+        <translation>Verteilen Sie es auf mehrere Jahre, oder fragen Sie einen Baumpfleger.</translation>
+    </message>
+    <message>
+        <source>If no rule of the guideline were kept, it would cost %1 of the leaf: ask an arborist.</source>
+        <translation>Wenn keine Regel der Richtlinie gälte, würde es %1 des Laubs kosten: fragen Sie einen Baumpfleger.</translation>
     </message>
     <message>
         <source>Take anything thicker than %1 in three cuts, so that the bark does not tear: a third through from below, then off from above a little further out, then the stub at the collar.</source>

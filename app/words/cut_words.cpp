@@ -142,9 +142,19 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
         text += QLatin1Char(' ') +
                 Words::tr("These cuts come closest, for %1 of the leaf; up to %2 may go now.")
                     .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
-    if (suggestion.leafShareWithoutGuideline > 0)
+    if (suggestion.leafShareWithoutGuideline <= 0)
+        return text;
+    // One figure for one thing: where the season's share binds, what all of it takes with every
+    // other rule kept is told with that rule.
+    const bool told =
+        std::any_of(suggestion.binding.begin(), suggestion.binding.end(), [](const auto& finding) {
+            return finding.rule == model::advice::Rule::seasonShare && finding.found;
+        });
+    if (told)
+        text += QLatin1Char(' ') + Words::tr("Spread it over several years, or ask an arborist.");
+    else
         text += QLatin1Char(' ') +
-                Words::tr("All of it would cost %1 of the leaf: spread it over several years, or "
+                Words::tr("If no rule of the guideline were kept, it would cost %1 of the leaf: "
                           "ask an arborist.")
                     .arg(units.share(suggestion.leafShareWithoutGuideline));
     return text;

@@ -104,7 +104,23 @@ TEST(CutWords, SayWhenTheGuidelineStandsInTheWay)
     suggestion.allowance = 0.25;
     suggestion.leafShareWithoutGuideline = 0.41;
     const auto text = shown(outcomeWords(suggestion, Told("en_GB").wording));
-    EXPECT_NE(text.find("41 % of the leaf"), std::string::npos) << text;
+    EXPECT_NE(text.find("If no rule of the guideline were kept, it would cost 41 % of the leaf"),
+              std::string::npos)
+        << text;
+}
+
+// What all of it takes is one figure: with all rules but the season's, where that one binds.
+TEST(CutWords, LeaveTheShareToTheRuleThatBinds)
+{
+    using model::advice::Rule;
+    model::advice::Suggestion suggestion;
+    suggestion.outcome = model::advice::Outcome::notWithinGuideline;
+    suggestion.allowance = 0.10;
+    suggestion.leafShareWithoutGuideline = 0.098;
+    suggestion.binding = {{Rule::seasonShare, model::advice::Severity::block, {}, 0.11, 0.10}};
+    const auto text = shown(outcomeWords(suggestion, Told("en_GB").wording));
+    EXPECT_EQ(text.find("9.8 %"), std::string::npos) << text;
+    EXPECT_NE(text.find("Spread it over several years"), std::string::npos) << text;
 }
 
 TEST(HeadroomWords, SayHowMuchIsMissingAndWhatIsInTheWay)
