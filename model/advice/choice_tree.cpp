@@ -71,6 +71,19 @@ void ChoiceTree::cheapest(const PerOption& cost, const Allowed& allowed,
     }
 }
 
+std::size_t ChoiceTree::best(std::size_t limb, const PerOption& cost,
+                             const std::vector<double>& least) const
+{
+    std::size_t best = first_[limb];
+    double bestSum = kNever;
+    for (std::size_t o = first_[limb]; o < first_[limb + 1]; ++o)
+        if (const double s = sum(o, cost[o], least); s < bestSum) {
+            bestSum = s;
+            best = o;
+        }
+    return best;
+}
+
 void ChoiceTree::leastThrough(const PerOption& cost, const Allowed& allowed,
                               const std::vector<double>& least, PerOption& through) const
 {

@@ -30,6 +30,10 @@ public:
     /// The options of the cheapest complete choice, root first. \param least  from leastSums()
     void cheapest(const PerOption& cost, const Allowed& allowed, const std::vector<double>& least,
                   std::vector<std::uint32_t>& chosen) const;
+    /// The option of one limb that is cheapest with all that it leaves open; the first of the limb
+    /// if none can be taken. \param least  from leastSums()
+    [[nodiscard]] std::size_t best(std::size_t limb, const PerOption& cost,
+                                   const std::vector<double>& least) const;
     /// The least sum of any complete choice that takes each option.
     void leastThrough(const PerOption& cost, const Allowed& allowed,
                       const std::vector<double>& least, PerOption& through) const;

@@ -59,16 +59,18 @@ public:
             for (const auto& handle : handles)
                 handle(tried) = middle;
             targets_.ease(tried);
-            const bool found = take(guideline_.least(targets_));
+            const bool found = take(guideline_.any(targets_));
             (found ? low : high) = middle;
             if (found)
                 ease_ = tried;
         }
     }
 
+    /// The least leaf for what was reached.
     Closest finish()
     {
         targets_.ease(ease_);
+        take(guideline_.least(targets_));
         return {best_, ease_};
     }
 

@@ -42,16 +42,27 @@ Guideline::Guideline(const Tree& tree, const Foliation& foliation, double allowa
 {
 }
 
-Choice Guideline::least(const Targets& targets, const std::vector<Rule>& without) const
+Guideline::Limits Guideline::limits(const std::vector<Rule>& without) const
 {
     const double stem_m = stemDiameter_m(tree_);
-    const Limits limits{.leaf = holds(without, Rule::seasonShare) ? kUnlimited : allowance_,
-                        .wound_m2 = holds(without, Rule::woundSum)
-                                        ? kUnlimited
-                                        : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m,
-                        .limbShare = !holds(without, Rule::limbShare),
-                        .crown = [&](const Tree& after) { return accepts(after, without); }};
-    return leastWithin(limits, targets);
+    return {.leaf = holds(without, Rule::seasonShare) ? kUnlimited : allowance_,
+            .wound_m2 = holds(without, Rule::woundSum)
+                            ? kUnlimited
+                            : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m,
+            .limbShare = !holds(without, Rule::limbShare),
+            .crown = [this, without](const Tree& after) { return accepts(after, without); }};
+}
+
+Choice Guideline::least(const Targets& targets, const std::vector<Rule>& without) const
+{
+    return leastWithin(limits(without), targets);
+}
+
+Choice Guideline::any(const Targets& targets) const
+{
+    auto all = limits({});
+    all.anyWillDo = true;
+    return leastWithin(all, targets);
 }
 
 Choice Guideline::leastWithoutAny(const Targets& targets) const
@@ -66,6 +77,8 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
     decisions.woundMost_m2 = limits.wound_m2;
     decisions.nodesMost = nodesMost(effort_.nodes, tree_.limbs.size());
     decisions.askedMost = effort_.asked;
+    decisions.measuresMost = effort_.measures;
+    decisions.anyWillDo = limits.anyWillDo;
     decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) && targets.met(after);
@@ -74,11 +87,17 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
         decisions.progress = effort_.progress;
         return leastLeaf(decisions, cancel_);
     }
+    decisions.missing = [&](const std::vector<Cut>& cuts) {
+        const Tree after = afterCuts(tree_, cuts);
+        return limits.crown(after) ? targets.missing(after) : std::vector<double>{};
+    };
     const LimbStates states(tree_, foliation_, decisions);
     decisions.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
         targets.lookCloser(states, allowed, leafMost, reach);
     };
     decisions.start = likely(decisions);
+    if (decisions.anyWillDo && decisions.start.found)
+        return decisions.start;
     decisions.progress = effort_.progress;
     return leastLeaf(decisions, cancel_);
 }
@@ -91,6 +110,7 @@ Choice Guideline::likely(const Decisions& decisions) const
     Choice found;
     for (const double share : {0.85, 0.7, 0.55, 0.4}) { // of what a cut could do at most
         Decisions doubtful = decisions;
+        doubtful.missing = nullptr;
         doubtful.nodesMost /= 8;
         doubtful.askedMost /= 8;
         doubtful.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {

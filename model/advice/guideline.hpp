@@ -13,9 +13,10 @@ namespace model::advice {
 
 /// How long one search goes on before it gives up.
 struct Effort {
-    long nodes{Decisions{}.nodesMost}; ///< partial choices looked at
-    long asked{Decisions{}.askedMost}; ///< cut trees measured
-    Progress progress{};               ///< of the search that trusts the bound alone
+    long nodes{Decisions{}.nodesMost};       ///< partial choices looked at
+    long asked{Decisions{}.askedMost};       ///< cut trees measured
+    long measures{Decisions{}.measuresMost}; ///< more of them, near each set that is found
+    Progress progress{};                     ///< of the search that trusts the bound alone
 };
 
 /// One tree and what the guideline lets be taken of it: answers "what is the least leaf for this?".
@@ -28,6 +29,9 @@ public:
     /// \param without  rules left out of account: to see whether one is what binds, or what could
     ///                 be had over several seasons
     [[nodiscard]] Choice least(const Targets& targets, const std::vector<Rule>& without = {}) const;
+
+    /// Any set of cuts that reaches the targets, however much leaf within the allowance it takes.
+    [[nodiscard]] Choice any(const Targets& targets) const;
 
     /// The least leaf for the targets if no rule stood in the way; not `found`: nothing reaches
     /// them.
@@ -43,7 +47,9 @@ private:
         double wound_m2{};
         bool limbShare{};
         std::function<bool(const Tree&)> crown;
+        bool anyWillDo{};
     };
+    [[nodiscard]] Limits limits(const std::vector<Rule>& without) const;
     [[nodiscard]] Choice leastWithin(const Limits& limits, const Targets& targets) const;
     [[nodiscard]] Choice likely(const Decisions& decisions) const;
     [[nodiscard]] bool accepts(const Tree& cut, const std::vector<Rule>& without) const;

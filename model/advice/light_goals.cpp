@@ -162,4 +162,12 @@ bool LightGoals::met(const Tree& cut) const
     });
 }
 
+std::vector<double> LightGoals::missing(const Tree& cut) const
+{
+    std::vector<double> all;
+    for (const auto i : lacking_)
+        all.push_back((most_[i] - kRounding - amount(i, studies_[i].with(cut))) / most_[i]);
+    return all;
+}
+
 } // namespace model::advice

@@ -47,6 +47,8 @@ public:
                     std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
+    /// For each planting that lacks light, the share of what is wanted that it is still short of.
+    [[nodiscard]] std::vector<double> missing(const Tree& cut) const;
 
     /// Of each wish, in its unit.
     [[nodiscard]] std::vector<double> light(const Tree& tree) const;

@@ -167,15 +167,21 @@ void ReliefGoals::lookCloser(const LimbStates& states, const Allowed& allowed, d
 
 bool ReliefGoals::met(const Tree& cut) const
 {
+    return std::ranges::all_of(missing(cut), [](double over) { return over <= 0.0; });
+}
+
+std::vector<double> ReliefGoals::missing(const Tree& cut) const
+{
+    std::vector<double> all(tree_.limbs.size(), 0.0);
     if (places_.empty())
-        return true;
+        return all;
     const auto& loads = study_.redraw(cut, foliation_);
     for (const auto& limb : loads.limbs) {
         const auto before = limbIndex(tree_, cut.limbs[limb.limb].id);
-        if (limb.hasStrength && most_[before] && limb.utilisation > *most_[before] + kSameLoad)
-            return false;
+        if (limb.hasStrength && most_[before])
+            all[before] = limb.utilisation - *most_[before] - kSameLoad;
     }
-    return true;
+    return all;
 }
 
 } // namespace model::advice

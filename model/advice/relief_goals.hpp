@@ -34,6 +34,9 @@ public:
                     std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
+    /// Of each limb of the whole tree: utilisation over what it may be; 0 or less if met(), or
+    /// gone.
+    [[nodiscard]] std::vector<double> missing(const Tree& cut) const;
 
     /// Utilisation of each limb as the tree stands; blank: not asked, or no strength.
     [[nodiscard]] const std::vector<std::optional<double>>& now() const { return now_; }

@@ -1,9 +1,11 @@
 #include "model/advice/search.hpp"
 
+#include "model/advice/nearby.hpp"
 #include "model/advice/node_bound.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <queue>
 #include <set>
 
@@ -14,6 +16,11 @@ constexpr double kSame = 1e-12;     // shares closer than this are the same amou
 constexpr double kTies = 2e-6;      // more than what tells equals apart can come to
 constexpr double kTieSlack = 1e-11; // a hair of it
 constexpr double kInBlend = 1e-7;
+// Nodes after which sets nearby are measured: most searches have ended by then.
+constexpr long kNearbyNone = 64; // no set is known
+constexpr long kNearbyFirst = 512;
+constexpr long kNearbyAgain = 4;
+constexpr long kNearbyMeasures = 500;
 
 /// Choices that are still to be looked at: all that take only allowed options.
 struct Node {
@@ -36,6 +43,8 @@ public:
     {
         if (best_.found)
             bestCost_ = best_.leaf + hairs();
+        if (decisions.missing)
+            nearby_.emplace(decisions, bounder_, cancel);
     }
 
     Choice run()
@@ -92,7 +101,8 @@ private:
             decisions_.progress(best_.found ? best_.leaf : ChoiceTree::kNever,
                                 std::max(0.0, lowest(bound) - kTies));
         stopped_ = (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
-                   nodes_ >= decisions_.nodesMost || asked_ >= decisions_.askedMost;
+                   (decisions_.anyWillDo && best_.found) || nodes_ >= decisions_.nodesMost ||
+                   asked_ >= decisions_.askedMost;
         return stopped_;
     }
 
@@ -101,6 +111,7 @@ private:
     bool work(Node& node, bool reachHolds)
     {
         ++nodes_;
+        lookNearby();
         if (!reachHolds)
             lookCloser(node);
         auto found = bounder_.bound(node.allowed, cutoff());
@@ -131,16 +142,40 @@ private:
             !bounder_.fits(picks) || refused_.contains(picks))
             return;
         ++asked_;
-        auto cuts = bounder_.cuts(picks);
-        if (decisions_.crownAccepts && !decisions_.crownAccepts(cuts)) {
+        if (decisions_.crownAccepts && !decisions_.crownAccepts(bounder_.cuts(picks))) {
             refused_.insert(picks);
             return;
         }
+        take(picks);
+    }
+
+    void take(const Picks& picks)
+    {
         best_.found = true;
-        best_.cuts = std::move(cuts);
+        best_.taken = picks;
+        best_.cuts = bounder_.cuts(picks);
         best_.leaf = bounder_.leaf(picks);
         best_.wound_m2 = bounder_.wound_m2(picks);
-        bestCost_ = cost;
+        bestCost_ = bounder_.cost(picks);
+    }
+
+    /// Searches that don't end soon measure what lies near the best set so far; near none, if there
+    /// is none yet.
+    void lookNearby()
+    {
+        const bool due = nodes_ >= nearbyNext_ || (nodes_ == kNearbyNone && !best_.found);
+        if (!nearby_ || !due)
+            return;
+        if (nodes_ >= nearbyNext_)
+            nearbyNext_ *= kNearbyAgain;
+        if (nearbyDone_ && best_.taken == nearbyOf_)
+            return;
+        const long measures = best_.found ? nodes_ : std::max(nodes_, kNearbyMeasures);
+        const auto found = nearby_->from(best_.taken, std::min(measures, decisions_.measuresMost));
+        if (found && bounder_.cost(*found) < cutoff())
+            take(*found);
+        nearbyDone_ = !nearby_->cutShort();
+        nearbyOf_ = best_.taken;
     }
 
     /// Splits a node by what one limb may do. \return false: there is but one choice in it
@@ -267,6 +302,10 @@ private:
     const std::atomic<bool>* cancel_;
     Bounder bounder_;
     const ChoiceTree& tree_;
+    std::optional<Nearby> nearby_;
+    Picks nearbyOf_; ///< the best when it was last asked
+    bool nearbyDone_{};
+    long nearbyNext_{kNearbyFirst};
     Reach known_; ///< of all sets of cuts
     std::priority_queue<Node, std::vector<Node>, LaterOf> waiting_;
     std::set<Picks> refused_;

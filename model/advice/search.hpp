@@ -41,7 +41,8 @@ struct Choice {
     bool proven{};  ///< nothing smaller exists (found), or nothing at all does (not found)
     double bound{}; ///< no set that does has less leaf than this; `leaf` when proven
     long nodes{};
-    long asked{}; ///< how often crownAccepts was asked
+    long asked{};                     ///< how often crownAccepts was asked
+    std::vector<std::uint32_t> taken; ///< what was found, as options of the row (PerOption)
 };
 
 /// Told now and then how far a search is: leaf of the best set so far (infinite: none), and the
@@ -59,13 +60,19 @@ struct Decisions {
     /// Rules that look at the whole crown, and goals measured on the cut tree; asked only of
     /// complete sets of cuts.
     std::function<bool(const std::vector<Cut>&)> crownAccepts;
+    /// What is missing of each thing that is measured on the tree after the cuts, as a share of it,
+    /// 0 or less: enough; empty: a rule about the crown forbids them. crownAccepts() is true of
+    /// sets that miss nothing. Null: not known.
+    std::function<std::vector<double>(const std::vector<Cut>&)> missing;
     /// Looks more closely at what the options help, of sets of cuts that take only allowed options
     /// and no more leaf than this: Option::helps holds for all sets. Null: nothing more is known.
     std::function<void(const Allowed&, double leafMost, Reach&)> lookCloser;
     Choice start;           ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{20'000}; ///< the search gives up after so many
     long askedMost{2000};   ///< or after asking crownAccepts so often
-    Progress progress;      ///< may be empty
+    long measuresMost{1500}; ///< cut trees measured around each set that is taken, by `missing`
+    bool anyWillDo{};        ///< stop at the first set that does, however much leaf it takes
+    Progress progress;       ///< may be empty
 };
 
 /// Exact branch and bound (docs/methods/advice.md, A1): the bounds never exceed the true least, so

@@ -104,24 +104,6 @@ double mostLeaf(const std::vector<Goal>& goals, double allowance)
     return allowance;
 }
 
-/// Where a search gave up before it came upon any cuts: cuts that relieve limbs of more than was
-/// asked do what was asked too, and may be easier to come upon. They are not proven the least.
-Choice askingMore(const Guideline& guideline, Targets& targets, const Choice& gaveUp)
-{
-    for (const double share : {1.1, 1.25, 1.5}) { // of the way from what is to what is wanted
-        Ease more = targets.whole();
-        more.relief = share;
-        targets.ease(more);
-        auto choice = guideline.least(targets);
-        if (!choice.found)
-            continue;
-        choice.proven = false;
-        choice.bound = std::min(gaveUp.bound, choice.leaf);
-        return choice;
-    }
-    return gaveUp;
-}
-
 /// The least leaf for the musts, and for each wish in turn that can be had as well.
 Choice chosen(const Patient& patient, Agenda agenda, double allowance,
               const std::atomic<bool>* cancel, const Progress& progress, Suggestion& suggestion)
@@ -134,7 +116,7 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
         Targets targets(patient, goals);
         auto choice = guideline.least(targets);
         suggestion.nodes += choice.nodes;
-        return choice.found || choice.proven ? choice : askingMore(guideline, targets, choice);
+        return choice;
     };
     Targets targets(patient, agenda.must);
     Choice choice;
@@ -146,7 +128,7 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
                          : choice.found    ? Outcome::met
                                            : Outcome::notWithinGuideline;
     // For questions that ask much the same some dozens of times over: less depth for each.
-    const Effort kBrief{.nodes = 500, .asked = 60};
+    const Effort kBrief{.nodes = 500, .asked = 60, .measures = choice.found ? 0 : 600};
     const Guideline brief(patient.tree, patient.foliation, mostLeaf(agenda.must, allowance), cancel,
                           kBrief);
     if (!targets.reached()) {

@@ -142,6 +142,19 @@ bool Targets::met(const Tree& cut) const
            (!light_ || light_->met(cut));
 }
 
+std::vector<double> Targets::missing(const Tree& cut) const
+{
+    std::vector<double> all;
+    const auto add = [&all](const std::vector<double>& more) {
+        all.insert(all.end(), more.begin(), more.end());
+    };
+    for (const auto& relief : reliefs_)
+        add(relief.missing(cut));
+    if (light_)
+        add(light_->missing(cut));
+    return all;
+}
+
 void Targets::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
                          Reach& reach) const
 {

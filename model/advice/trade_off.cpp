@@ -12,8 +12,9 @@ namespace {
 
 constexpr double kStep = 0.05;          // of the leaf
 constexpr double kWorthTelling_h = 0.1; // of sun a day
-constexpr long kNodes = 2000;
-constexpr long kAsked = 400;
+constexpr long kNodes = 1000;
+constexpr long kAsked = 200;
+constexpr long kMeasures = 400;
 
 std::vector<double> shares(double allowance)
 {
@@ -60,7 +61,7 @@ public:
             if (cancel && cancel->load(std::memory_order_relaxed))
                 break;
             const Guideline guideline(patient_.tree, patient_.foliation, share, cancel,
-                                      {.nodes = kNodes, .asked = kAsked});
+                                      {.nodes = kNodes, .asked = kAsked, .measures = kMeasures});
             const auto found = closest(guideline, targets_, tradeOff_.lack, known);
             if (!found.choice.found)
                 continue;

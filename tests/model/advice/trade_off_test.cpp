@@ -92,6 +92,21 @@ TEST(TradeOffs, ReachWhatTheySay)
         << "a quarter of the leaf relieves a maple";
 }
 
+// Law: on a maple with limbs enough, every five hundredths of the leaf buy some relief (the search
+// once stopped finding any at 14 %). ReachWhatTheySay holds each against the loads of the cut tree.
+TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
+{
+    const Asked asked(example("maple-drive"));
+    const auto* relief = asked.of(Lack::relief);
+    ASSERT_TRUE(relief);
+    ASSERT_GE(relief->offers.size(), 4u);
+    double last = *relief->now[0];
+    for (const auto& offer : relief->offers) {
+        EXPECT_LT(*offer.reached[0], last - 0.01) << offer.leafMost;
+        last = *offer.reached[0];
+    }
+}
+
 /// Level limbs without laterals at several heights over one strip: only taking whole limbs helps.
 Garden ladder()
 {
