@@ -38,6 +38,16 @@ struct LightReach::View {
         bool whole{};     ///< `most` is all
         double perLeaf{}; ///< the greatest share of it that goes for leaf of the limb
         double fade{};    ///< the greatest share of it that can go
+        std::size_t limb{};
+        double own{}; ///< leaf of the limb, for its share of what goes
+    };
+    /// Leaf that may stand on the stretch at hand.
+    struct Stand {
+        std::uint32_t pattern{};
+        const Span* span{};
+        double density{};
+        double high{}; ///< density at most
+        std::size_t claim{};
     };
     /// What a part of the ray at hand gives of its depth.
     struct Claim {
@@ -60,8 +70,10 @@ struct LightReach::View {
     double leafLeft{};
     // Of the ray at hand:
     std::vector<Item> items;
+    std::vector<std::size_t> itemOf; ///< per limb: its item and one; 0: none
     std::vector<Claim> claims;
     std::size_t claimed{};
+    std::vector<Stand> stands;
 
     Claim& claim(std::uint32_t pattern, double all)
     {
@@ -75,11 +87,19 @@ struct LightReach::View {
 
     Item& item(std::size_t limb)
     {
-        for (auto& known : items)
-            if (known.limb == limb)
-                return known;
-        items.push_back({limb, 0.0, 0.0});
-        return items.back();
+        if (itemOf[limb] == 0) {
+            items.push_back({limb, 0.0, 0.0});
+            itemOf[limb] = items.size();
+        }
+        return items[itemOf[limb] - 1];
+    }
+
+    void startRay()
+    {
+        for (const auto& each : items)
+            itemOf[each.limb] = 0;
+        items.clear();
+        claimed = 0;
     }
 
     /// The most depth that can go from the ray.
@@ -126,7 +146,7 @@ LightReach::View LightReach::view(const LimbStates& options, const Allowed& allo
     view.woodCosts.assign(patterns_.size(), kNever);
     for (std::size_t p = 0; p < patterns_.size(); ++p) {
         const auto& [limb, forms] = patterns_[p];
-        View::Span span{0.0, 1.0, false, 0.0, 0.0};
+        View::Span span{0.0, 1.0, false, 0.0, 0.0, limb, leafOf_[limb]};
         for (const auto& state : states[limb]) {
             const double extra = state.lost - sureLoss[limb];
             if (extra > view.leafLeft)
@@ -148,6 +168,7 @@ LightReach::View LightReach::view(const LimbStates& options, const Allowed& allo
         }
         view.spans.push_back(span);
     }
+    view.itemOf.assign(states.size(), 0);
     view.gained.assign(patterns_.size(), {});
     view.gainedAll.assign(patterns_.size(), 0.0);
     view.woodGone.assign(patterns_.size(), 0.0);
@@ -180,60 +201,70 @@ double LightReach::shareOut(const Stretch& stretch, View& view) const
     double floor = 0.0;
     double weights = 0.0;
     bool even = true;
+    view.stands.clear();
     for (std::size_t i = stretch.first; i < stretch.last; ++i) {
-        const auto& span = view.spans[parts_[i].pattern];
-        const double high = span.most * parts_[i].density;
+        const auto& part = parts_[i];
+        const auto& span = view.spans[part.pattern];
+        const double high = span.most * part.density;
         if (high <= 0.0)
             continue;
         even = even && span.whole && (top == 0.0 || top == high);
         top = std::max(top, high);
-        floor = std::max(floor, span.least * parts_[i].density);
-        weights += leafOf_[patterns_[parts_[i].pattern].limb];
+        floor = std::max(floor, span.least * part.density);
+        weights += span.own;
+        view.stands.push_back({part.pattern, &span, part.density, high, 0});
     }
-    for (std::size_t i = stretch.first; top > floor && i < stretch.last; ++i) {
-        const auto p = parts_[i].pattern;
-        const auto& span = view.spans[p];
-        if (span.most * parts_[i].density <= floor)
-            continue;
-        auto& item = view.item(patterns_[p].limb);
-        if (even && floor == 0.0) { // the usual case: all at once
-            const double share = stretch.depth * top * leafOf_[patterns_[p].limb] / weights;
-            view.claim(p, share);
-            item.most += share * span.fade;
-            item.rate += share * span.perLeaf;
-        } else {
-            shareLayers(stretch, parts_[i], floor, view);
-            item.most += view.claims[view.claimed - 1].byLevel[view.levels.kept.size() - 1];
-            item.rate += stretch.depth * parts_[i].density * span.perLeaf;
+    if (top <= floor)
+        return stretch.depth * top;
+    if (even && floor == 0.0) { // the usual case: all at once
+        for (const auto& stand : view.stands) {
+            const double share = stretch.depth * top * stand.span->own / weights;
+            view.claim(stand.pattern, share);
+            auto& item = view.item(stand.span->limb);
+            item.most += share * stand.span->fade;
+            item.rate += share * stand.span->perLeaf;
         }
+    } else {
+        shareLayers(stretch, floor, view);
     }
     return stretch.depth * top;
 }
 
 /// Layer by layer, between the heights that single limbs reach.
-void LightReach::shareLayers(const Stretch& stretch, const Part& part, double floor,
-                             View& view) const
+void LightReach::shareLayers(const Stretch& stretch, double floor, View& view) const
 {
-    const double density = part.density;
-    const double high = view.spans[part.pattern].most * density;
-    const double own = leafOf_[patterns_[part.pattern].limb];
-    auto& claim = view.claim(part.pattern, 0.0);
-    claim.byLevel.fill(0.0);
-    for (double below = floor; below < high;) {
-        double next = high;
-        for (std::size_t j = stretch.first; j < stretch.last; ++j)
-            if (const double other = view.spans[parts_[j].pattern].most * parts_[j].density;
-                other > below)
-                next = std::min(next, other);
+    std::erase_if(view.stands, [&](const auto& stand) { return stand.high <= floor; });
+    for (auto& stand : view.stands) {
+        stand.claim = view.claimed;
+        view.claim(stand.pattern, 0.0).byLevel.fill(0.0);
+    }
+    for (double below = floor;;) {
+        double next = kNever;
+        for (const auto& stand : view.stands)
+            if (stand.high > below)
+                next = std::min(next, stand.high);
+        if (next == kNever)
+            break;
         double reach = 0.0;
-        for (std::size_t j = stretch.first; j < stretch.last; ++j)
-            if (view.spans[parts_[j].pattern].most * parts_[j].density >= next)
-                reach += leafOf_[patterns_[parts_[j].pattern].limb];
-        for (std::size_t k = 0; k < view.levels.kept.size(); ++k)
-            claim.byLevel[k] +=
-                stretch.depth * own / reach *
-                std::max(0.0, next - std::max(below, density * view.levels.kept[k]));
+        for (const auto& stand : view.stands)
+            if (stand.high >= next)
+                reach += stand.span->own;
+        for (const auto& stand : view.stands) {
+            if (stand.high < next)
+                continue;
+            const double each = stretch.depth * stand.span->own / reach;
+            auto& byLevel = view.claims[stand.claim].byLevel;
+            for (std::size_t k = 0; k < view.levels.kept.size(); ++k)
+                byLevel[k] +=
+                    each *
+                    std::max(0.0, next - std::max(below, stand.density * view.levels.kept[k]));
+        }
         below = next;
+    }
+    for (const auto& stand : view.stands) {
+        auto& item = view.item(stand.span->limb);
+        item.most += view.claims[stand.claim].byLevel[view.levels.kept.size() - 1];
+        item.rate += stretch.depth * stand.density * stand.span->perLeaf;
     }
 }
 
@@ -247,8 +278,7 @@ void LightReach::addMost(const Ray& ray, View& view, double& sure) const
     const auto by = blocked(ray, view);
     if (by && by->forGood)
         return;
-    view.items.clear();
-    view.claimed = 0;
+    view.startRay();
     double depth = 0.0;
     for (std::size_t s = ray.firstStretch; s < ray.lastStretch; ++s)
         depth += shareOut(stretches_[s], view);

@@ -73,7 +73,7 @@ private:
     };
     [[nodiscard]] std::optional<Blocked> blocked(const Ray& ray, const View& view) const;
     double shareOut(const Stretch& stretch, View& view) const;
-    void shareLayers(const Stretch& stretch, const Part& part, double floor, View& view) const;
+    void shareLayers(const Stretch& stretch, double floor, View& view) const;
     void addMost(const Ray& ray, View& view, double& sure) const;
 
     std::vector<double> leafOf_; ///< per limb, its own, in some unit: for shares of gains
