@@ -61,8 +61,10 @@ public:
             targets_.ease(tried);
             const bool found = take(guideline_.any(targets_));
             (found ? low : high) = middle;
-            if (found)
+            if (found) {
                 ease_ = tried;
+                raised_ = true;
+            }
         }
     }
 
@@ -70,7 +72,11 @@ public:
     Closest finish()
     {
         targets_.ease(ease_);
-        take(guideline_.least(targets_));
+        if (raised_) {
+            auto least = guideline_.least(targets_);
+            least.found = least.found && least.leaf <= best_.leaf; // not dearer than what is known
+            take(std::move(least));
+        }
         return {best_, ease_};
     }
 
@@ -89,6 +95,7 @@ private:
     Targets& targets_;
     Ease ease_;
     Choice best_;
+    bool raised_{};
 };
 
 } // namespace

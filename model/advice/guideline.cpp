@@ -96,6 +96,8 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
         targets.lookCloser(states, allowed, leafMost, reach);
     };
     decisions.start = likely(decisions);
+    decisions.start.proven = false; // as long as it was but believed
+    decisions.start.bound = 0.0;
     if (decisions.anyWillDo && decisions.start.found)
         return decisions.start;
     decisions.progress = effort_.progress;

@@ -1,8 +1,7 @@
 #include "model/advice/nearby.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
+#include <utility>
 
 namespace model::advice {
 namespace {
@@ -10,7 +9,7 @@ namespace {
 constexpr double kLess = 1e-9;     // differences below are rounding
 constexpr std::size_t kPairs = 24; // of those that promise most, measured
 constexpr double kMayDo = 0.01;    // foreseen to be lacking: may yet do
-constexpr double kSame = 1e-12;
+constexpr double kSameLeaf = 1e-12;
 constexpr double kNearlyAsGood = 1.02;
 constexpr double kHairOfLeaf = 1e-6; // so that what costs nothing has a price too
 
@@ -40,8 +39,13 @@ Nearby::Nearby(const Decisions& decisions, const Bounder& bounder, const std::at
     PerOption cost(tree_.options());
     for (std::size_t o = 0; o < cost.size(); ++o)
         cost[o] = bounder_.cost({static_cast<std::uint32_t>(o)});
+    const Allowed all(cost.size(), 1);
     std::vector<double> least;
-    tree_.leastSums(cost, Allowed(cost.size(), 1), least);
+    PerOption through;
+    tree_.leastSums(cost, all, least);
+    tree_.leastThrough(cost, all, least, through);
+    for (const double sum : through)
+        hopeless_.push_back(sum == ChoiceTree::kNever ? 1 : 0);
     for (std::size_t limb = 0; limb < tree_.limbs(); ++limb)
         atEase_.push_back(static_cast<std::uint32_t>(tree_.best(limb, cost, least)));
 }
@@ -82,7 +86,8 @@ Nearby::Standing Nearby::standing(Plan plan)
     all.cost = bounder_.cost(all.picks);
     all.missing = missing(all.picks);
     all.lacks = sumOf(all.missing);
-    all.allowed = !all.missing.empty() && bounder_.leaf(all.picks) <= decisions_.leafMost + kSame &&
+    all.allowed = !all.missing.empty() &&
+                  bounder_.leaf(all.picks) <= decisions_.leafMost + kSameLeaf &&
                   bounder_.wound_m2(all.picks) <= decisions_.woundMost_m2;
     return all;
 }
@@ -230,7 +235,7 @@ std::optional<Picks> Nearby::from(const Picks& start, long measuresMost)
     for (const auto pick : start)
         plan[tree_.limbOf(pick)] = pick;
     effects_.assign(tree_.options(), {});
-    shunned_.assign(tree_.options(), 0);
+    shunned_ = hopeless_;
     auto best = descend(standing(std::move(plan)), ChoiceTree::kNever);
     for (std::size_t i = 0; best && i < best->picks.size() && !mustStop(); ++i) {
         const auto pick = best->picks[i];

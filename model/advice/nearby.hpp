@@ -63,11 +63,12 @@ private:
     const Bounder& bounder_;
     const ChoiceTree& tree_;
     const std::atomic<bool>* cancel_;
-    Plan atEase_; ///< what takes the least leaf, goals forgotten
+    std::vector<char> hopeless_; ///< per option: leaves a limb open that nothing makes fit
+    Plan atEase_;                ///< what takes the least leaf, goals forgotten
     /// Per option, as last measured: what is missing if its limb does that, less the same with the
     /// first option that was seen there. Empty: not measured yet.
     std::vector<std::vector<double>> effects_;
-    Allowed shunned_; ///< per option: not to be taken, to see what else would do
+    std::vector<char> shunned_; ///< per option: not to be taken, to see what else would do
     std::map<Picks, std::vector<double>> known_;
     long measures_{};
     long measuresMost_{};

@@ -1,6 +1,7 @@
 #include "model/advice/trade_off.hpp"
 #include "tests/outside/outside_check.hpp"
 
+#include "model/advice/guideline.hpp"
 #include "model/advice/prune.hpp"
 #include "model/light/daylight.hpp"
 #include "model/load/limb_load.hpp"
@@ -104,6 +105,32 @@ TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
     for (const auto& offer : relief->offers) {
         EXPECT_LT(*offer.reached[0], last - 0.01) << offer.leafMost;
         last = *offer.reached[0];
+    }
+}
+
+// Law: no set of cuts relieves much more than the offer; the search proves it (A1, A6), which
+// doesn't know of the offers or how they are come upon.
+TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
+{
+    constexpr double kCloseTo =
+        0.025; // of the strength: as near as the proofs come in a few seconds
+    const Asked asked(example("maple-drive"));
+    const auto* relief = asked.of(Lack::relief);
+    ASSERT_TRUE(relief);
+    const auto& tree = asked.garden.trees[0];
+    const Patient patient{asked.garden,  tree,  asked.foliations[0],
+                          asked.species, kDate, &asked.around};
+    for (const auto& offer : relief->offers) {
+        Targets targets(patient,
+                        {{GoalKind::relief, Want::must, "", *offer.reached[0] - kCloseTo, {}, {}}});
+        Ease headroomAside = targets.whole(); // each thing is looked at by itself
+        for (const auto strip : targets.lackingStrips())
+            headroomAside.strips[strip] = 0.0;
+        targets.ease(headroomAside);
+        const auto more =
+            Guideline(tree, asked.foliations[0], offer.leafMost, nullptr).least(targets);
+        EXPECT_FALSE(more.found) << offer.leafMost;
+        EXPECT_TRUE(more.proven) << offer.leafMost;
     }
 }
 
