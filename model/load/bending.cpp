@@ -8,6 +8,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace model::load {
 namespace {
@@ -28,11 +29,25 @@ double secondMoment_m4(double diameter_m)
     return std::numbers::pi / 64.0 * std::pow(diameter_m, 4);
 }
 
-/// How far the moments at a piece's sections turn its halves, and what they turn by.
+/// How far each half of a piece is turned, and how that leaves its middle.
 struct Turns {
     Vec3 inner_rad{};
     Vec3 outer_rad{};
+    Turn inMiddle{}; ///< from the drawn to the bent direction
 };
+
+/// What 1 N m turns a metre of a piece by, at its start, middle and end, rad.
+using Give = std::array<double, 3>;
+
+Give giveOf(const Piece& piece, double stiffness_Pa)
+{
+    Give give{};
+    for (std::size_t k = 0; k < 3; ++k)
+        give[k] = 1.0 / (stiffness_Pa *
+                         secondMoment_m4(piece.thick_m + 0.5 * static_cast<double>(k) *
+                                                             (piece.thin_m - piece.thick_m)));
+    return give;
+}
 
 /// How far the tip of the limb is from the start of a piece, along it: a turn of the piece by 1
 /// moves the tip by so much.
@@ -59,10 +74,14 @@ public:
           turns_(tree.limbs.size()), mixing_(reaches(tree))
     {
         drawnMoments_ = momentsIn(tree, shape_, drawn);
-        for (std::size_t i = 0; i < turns_.size(); ++i)
+        for (std::size_t i = 0; i < turns_.size(); ++i) {
             turns_[i].resize(tree.limbs[i].pieces.size());
+            auto& own = give_.emplace_back();
+            for (const auto& piece : tree.limbs[i].pieces)
+                own.push_back(giveOf(piece, tree.stiffness_Pa[i]));
+        }
         if (!tree.props.empty())
-            give_ = propGive(tree);
+            propGive_ = propGive(tree);
     }
 
     /// Floppy wood can have several shapes at rest. The tree comes to the one that it is led to as
@@ -84,9 +103,9 @@ private:
     [[nodiscard]] bool isGentle() const;
     bool settle(double share, double rest_m);
     double turnTowards(const TreeSections& moments);
-    [[nodiscard]] TreeSections momentsUnder(double share) const;
-    [[nodiscard]] std::vector<Turns> missing(std::size_t limb,
-                                             const std::vector<Sections>& moments) const;
+    const TreeSections& momentsUnder(double share);
+    [[nodiscard]] std::pair<Vec3, Vec3> missing(std::size_t limb, std::size_t piece,
+                                                const Sections& moments) const;
     void place();
     bool pushProps();
 
@@ -96,8 +115,12 @@ private:
     BentShape shape_;
     TreeSections drawnMoments_;
     std::vector<std::vector<Turns>> turns_;
+    std::vector<std::vector<Give>> give_;
     Mixing mixing_;
-    std::vector<std::vector<double>> give_; ///< rise of each prop's place by 1 N at each other's
+    TreeSections moments_;            ///< of this round; its room is used again
+    std::vector<double> missing_rad_; ///< the same
+    std::vector<std::vector<double>>
+        propGive_; ///< rise of each prop's place by 1 N at each other's
 };
 
 /// Lets the change of weight come on in equal stages, each from the shape before it. \return false
@@ -136,68 +159,57 @@ bool Bending::settle(double share, double rest_m)
 }
 
 /// Moments in the shape as it is, with this share of the change of weight come on.
-TreeSections Bending::momentsUnder(double share) const
+const TreeSections& Bending::momentsUnder(double share)
 {
-    auto moments = momentsIn(tree_, shape_, now_);
+    momentsIn(tree_, shape_, now_, moments_);
     if (share >= 1.0)
-        return moments;
+        return moments_;
     const auto without = momentsIn(tree_, shape_, drawn_);
-    for (std::size_t limb = 0; limb < moments.size(); ++limb)
-        for (std::size_t i = 0; i < moments[limb].size(); ++i)
+    for (std::size_t limb = 0; limb < moments_.size(); ++limb)
+        for (std::size_t i = 0; i < moments_[limb].size(); ++i)
             for (std::size_t k = 0; k < 3; ++k)
-                moments[limb][i][k] =
-                    share * moments[limb][i][k] + (1.0 - share) * without[limb][i][k];
-    return moments;
+                moments_[limb][i][k] =
+                    share * moments_[limb][i][k] + (1.0 - share) * without[limb][i][k];
+    return moments_;
 }
 
-/// What is missing from each piece's turns: the change of its moments over its stiffness, in its
-/// own axes (L29), less what it has turned. Moments are taken as parabolas through start, middle,
-/// end.
-std::vector<Turns> Bending::missing(std::size_t limb, const std::vector<Sections>& moments) const
+/// What is missing from the turns of a piece's halves: the change of its moments over its
+/// stiffness, in its own axes (L29), less what they have turned. Moments are taken as parabolas
+/// through start, middle, end.
+std::pair<Vec3, Vec3> Bending::missing(std::size_t limb, std::size_t piece,
+                                       const Sections& moments) const
 {
-    const auto& pieces = tree_.limbs[limb].pieces;
-    std::vector<Turns> all;
-    all.reserve(pieces.size());
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const auto& piece = pieces[i];
-        const auto& bent = shape_.limbs[limb][i];
-        const auto& has = turns_[limb][i];
-        const std::array<Turn, 3> turns{bent.atStart, bent.atStart.after(turnBy(has.inner_rad)),
-                                        bent.atEnd};
-        Sections bends;
-        for (std::size_t k = 0; k < 3; ++k) {
-            const double thick =
-                piece.thick_m + 0.5 * static_cast<double>(k) * (piece.thin_m - piece.thick_m);
-            const Vec3 change = turns[k].back(moments[i][k]) - drawnMoments_[limb][i][k];
-            const Vec3 twist = dot(change, piece.direction) * piece.direction;
-            const double give = 1.0 / (tree_.stiffness_Pa[limb] * secondMoment_m4(thick));
-            bends[k] = give * (change + (tree_.twistToBend - 1.0) * twist);
-        }
-        const double part = piece.length_m / 24.0;
-        all.push_back({part * (5.0 * bends[0] + 8.0 * bends[1] - bends[2]) - has.inner_rad,
-                       part * (5.0 * bends[2] + 8.0 * bends[1] - bends[0]) - has.outer_rad});
+    const auto& drawn = tree_.limbs[limb].pieces[piece];
+    const auto& bent = shape_.limbs[limb][piece];
+    const auto& has = turns_[limb][piece];
+    const std::array<const Turn*, 3> turns{&bent.atStart, &has.inMiddle, &bent.atEnd};
+    Sections bends;
+    for (std::size_t k = 0; k < 3; ++k) {
+        const Vec3 change = turns[k]->back(moments[k]) - drawnMoments_[limb][piece][k];
+        const Vec3 twist = dot(change, drawn.direction) * drawn.direction;
+        bends[k] = give_[limb][piece][k] * (change + (tree_.twistToBend - 1.0) * twist);
     }
-    return all;
+    const double part = drawn.length_m / 24.0;
+    return {part * (5.0 * bends[0] + 8.0 * bends[1] - bends[2]) - has.inner_rad,
+            part * (5.0 * bends[2] + 8.0 * bends[1] - bends[0]) - has.outer_rad};
 }
 
 /// \return the farthest that a tip still had to go by the turns of its own limb
 double Bending::turnTowards(const TreeSections& moments)
 {
     double farthest = 0.0;
-    std::vector<double> all;
+    missing_rad_.clear();
     for (std::size_t limb = 0; limb < tree_.limbs.size(); ++limb) {
-        const auto miss = missing(limb, moments[limb]);
         double toGo = 0.0;
-        for (std::size_t i = 0; i < miss.size(); ++i) {
-            toGo +=
-                (norm(miss[i].inner_rad) + norm(miss[i].outer_rad)) * reach_m(tree_.limbs[limb], i);
-            for (const Vec3 turn : {miss[i].inner_rad, miss[i].outer_rad})
-                all.insert(all.end(), {turn.x, turn.y, turn.z});
+        for (std::size_t i = 0; i < turns_[limb].size(); ++i) {
+            const auto [inner, outer] = missing(limb, i, moments[limb][i]);
+            toGo += (norm(inner) + norm(outer)) * reach_m(tree_.limbs[limb], i);
+            for (const Vec3 turn : {inner, outer})
+                missing_rad_.insert(missing_rad_.end(), {turn.x, turn.y, turn.z});
         }
         farthest = std::max(farthest, toGo);
     }
-    const auto step = mixing_.step(all);
-    auto next = step.begin();
+    auto next = mixing_.step(missing_rad_).begin();
     for (auto& limb : turns_)
         for (auto& piece : limb)
             for (Vec3* turn : {&piece.inner_rad, &piece.outer_rad}) {
@@ -228,8 +240,10 @@ void Bending::place()
         }
         for (std::size_t i = 0; i < pieces.size(); ++i) {
             auto& bent = shape_.limbs[limb][i];
-            const Turn inMiddle = turn.after(turnBy(turns_[limb][i].inner_rad));
-            const Turn atEnd = inMiddle.after(turnBy(turns_[limb][i].outer_rad));
+            auto& turns = turns_[limb][i];
+            turns.inMiddle = turn.after(turnBy(turns.inner_rad));
+            const Turn& inMiddle = turns.inMiddle;
+            const Turn atEnd = inMiddle.after(turnBy(turns.outer_rad));
             const Vec3 a = turn.of(pieces[i].direction);
             const Vec3 b = inMiddle.of(pieces[i].direction);
             const Vec3 c = atEnd.of(pieces[i].direction);
@@ -254,10 +268,10 @@ bool Bending::pushProps()
         double rise = shape_.limbs[prop.limb][prop.piece].end_m.z -
                       asDrawn(tree_.limbs[prop.limb].pieces[prop.piece]).end_m.z;
         for (std::size_t j = 0; j < tree_.props.size(); ++j)
-            rise -= give_[i][j] * shape_.push_N[j];
+            rise -= propGive_[i][j] * shape_.push_N[j];
         free_m.push_back(rise);
     }
-    const auto pushes = pushesFor(give_, free_m);
+    const auto pushes = pushesFor(propGive_, free_m);
     bool changed = false;
     for (std::size_t i = 0; i < pushes.size(); ++i)
         changed = changed || std::abs(pushes[i] - shape_.push_N[i]) > kSamePush * (1.0 + pushes[i]);

@@ -61,7 +61,15 @@ BentShape drawnShape(const ElasticTree& tree)
 
 TreeSections momentsIn(const ElasticTree& tree, const BentShape& shape, const TreeWeight& weight)
 {
-    TreeSections moments(tree.limbs.size());
+    TreeSections moments;
+    momentsIn(tree, shape, weight, moments);
+    return moments;
+}
+
+void momentsIn(const ElasticTree& tree, const BentShape& shape, const TreeWeight& weight,
+               TreeSections& moments)
+{
+    moments.resize(tree.limbs.size());
     std::vector<Beyond3> ofLimbs(tree.limbs.size());
     for (auto limb = tree.order.rootFirst.rbegin(); limb != tree.order.rootFirst.rend(); ++limb) {
         const auto& cut = tree.limbs[*limb];
@@ -89,7 +97,6 @@ TreeSections momentsIn(const ElasticTree& tree, const BentShape& shape, const Tr
             takeChildrenAt(i);
         }
     }
-    return moments;
 }
 
 } // namespace model::load

@@ -14,5 +14,8 @@ namespace model::load {
 /// weighs on the bent pieces, less the pushes of the shape's props (L19).
 [[nodiscard]] TreeSections momentsIn(const ElasticTree& tree, const BentShape& shape,
                                      const TreeWeight& weight);
+/// The same into room that was used before.
+void momentsIn(const ElasticTree& tree, const BentShape& shape, const TreeWeight& weight,
+               TreeSections& moments);
 
 } // namespace model::load

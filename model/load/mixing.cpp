@@ -1,6 +1,7 @@
 #include "model/load/mixing.hpp"
 
-#include <cmath>
+#include <algorithm>
+#include <array>
 #include <utility>
 
 namespace model::load {
@@ -38,59 +39,85 @@ std::vector<double> solved(std::vector<std::vector<double>> a, std::vector<doubl
 
 } // namespace
 
+Mixing::Mixing(const std::vector<double>& weights) : squares_(weights)
+{
+    for (double& weight : squares_)
+        weight *= weight;
+}
+
+/// Summed in four lanes, which a processor adds up side by side.
 double Mixing::product(const std::vector<double>& a, const std::vector<double>& b) const
 {
-    double sum = 0.0;
-    for (std::size_t i = 0; i < a.size(); ++i)
-        sum += weights_[i] * weights_[i] * a[i] * b[i];
-    return sum;
+    std::array<double, 4> lanes{};
+    std::size_t i = 0;
+    for (; i + lanes.size() <= a.size(); i += lanes.size())
+        for (std::size_t lane = 0; lane < lanes.size(); ++lane)
+            lanes[lane] += squares_[i + lane] * a[i + lane] * b[i + lane];
+    for (; i < a.size(); ++i)
+        lanes[0] += squares_[i] * a[i] * b[i];
+    return (lanes[0] + lanes[1]) + (lanes[2] + lanes[3]);
 }
 
 /// Of each remembered step, to be taken back so that least of `missing` is left.
 std::vector<double> Mixing::shares(const std::vector<double>& missing) const
 {
-    const std::size_t n = changes_.size();
-    std::vector<std::vector<double>> square(n, std::vector<double>(n));
-    std::vector<double> across(n);
-    for (std::size_t i = 0; i < n; ++i) {
-        for (std::size_t j = 0; j <= i; ++j)
-            square[i][j] = square[j][i] = product(changes_[i], changes_[j]);
-        across[i] = product(changes_[i], missing);
+    std::vector<std::vector<double>> square;
+    std::vector<double> across;
+    for (std::size_t i = 0; i < learnt_.size(); ++i) {
+        square.emplace_back(products_[i].begin(), products_[i].end());
+        across.push_back(product(learnt_[i].change, missing));
     }
     return solved(std::move(square), std::move(across));
 }
 
-std::vector<double> Mixing::step(const std::vector<double>& missing)
+/// Remembers the last step and how it changed what is missing.
+void Mixing::learn(const std::vector<double>& missing)
+{
+    Learnt next;
+    if (learnt_.size() == kRemembered) {
+        next = std::move(learnt_.front());
+        learnt_.pop_front();
+        products_.pop_front();
+        for (auto& row : products_)
+            row.pop_front();
+    }
+    next.change.resize(missing.size());
+    next.whole.resize(missing.size());
+    for (std::size_t i = 0; i < missing.size(); ++i) {
+        next.change[i] = missing[i] - lastMissing_[i];
+        next.whole[i] = step_[i] + next.change[i];
+    }
+    learnt_.push_back(std::move(next));
+    auto& newest = products_.emplace_back();
+    for (std::size_t k = 0; k < learnt_.size(); ++k) {
+        newest.push_back(product(learnt_[k].change, learnt_.back().change));
+        if (k + 1 < learnt_.size())
+            products_[k].push_back(newest.back());
+    }
+}
+
+const std::vector<double>& Mixing::step(const std::vector<double>& missing)
 {
     const double left = product(missing, missing);
     const bool astray = least_ >= 0.0 && left > kWorse * least_;
     if (astray) {
-        steps_.clear();
-        changes_.clear();
+        learnt_.clear();
+        products_.clear();
         least_ = left;
     } else if (!lastMissing_.empty()) {
-        std::vector<double> change(missing.size());
-        for (std::size_t i = 0; i < change.size(); ++i)
-            change[i] = missing[i] - lastMissing_[i];
-        steps_.push_back(lastStep_);
-        changes_.push_back(std::move(change));
-        if (steps_.size() > kRemembered) {
-            steps_.pop_front();
-            changes_.pop_front();
-        }
+        learn(missing);
     }
     least_ = least_ < 0.0 ? left : std::min(least_, left);
-    std::vector<double> step(missing);
+    step_ = missing;
     if (astray)
-        for (double& part : step)
+        for (double& part : step_)
             part *= kCautious;
     const auto back = shares(missing);
     for (std::size_t k = 0; k < back.size(); ++k)
-        for (std::size_t i = 0; i < step.size(); ++i)
-            step[i] -= back[k] * (steps_[k][i] + changes_[k][i]);
+        for (std::size_t i = 0; i < step_.size(); ++i)
+            step_[i] -= back[k] * learnt_[k].whole[i];
     lastMissing_ = missing;
-    lastStep_ = step;
-    return step;
+    return step_;
 }
 
 } // namespace model::load

@@ -13,21 +13,28 @@ class Mixing {
 public:
     /// \param weights  of each unknown, in the same unit of what is missing: what the steps make
     ///                 small is the sum of (weight x f)^2
-    explicit Mixing(std::vector<double> weights) : weights_(std::move(weights)) {}
+    explicit Mixing(const std::vector<double>& weights);
 
-    /// How far to go from here. \param missing  f where x now is, one for each weight
-    [[nodiscard]] std::vector<double> step(const std::vector<double>& missing);
+    /// How far to go from here; good until the next is asked for.
+    /// \param missing  f where x now is, one for each weight
+    [[nodiscard]] const std::vector<double>& step(const std::vector<double>& missing);
 
 private:
+    /// What one step has taught.
+    struct Learnt {
+        std::vector<double> change; ///< of f by it
+        std::vector<double> whole;  ///< the step and that change together
+    };
     [[nodiscard]] double product(const std::vector<double>& a, const std::vector<double>& b) const;
     [[nodiscard]] std::vector<double> shares(const std::vector<double>& missing) const;
+    void learn(const std::vector<double>& missing);
 
-    std::vector<double> weights_;
+    std::vector<double> squares_; ///< of the weights
     std::vector<double> lastMissing_;
-    std::vector<double> lastStep_;
+    std::vector<double> step_;
     double least_{-1.0};                      ///< sum of squares ever left
-    std::deque<std::vector<double>> steps_;   ///< taken, newest last
-    std::deque<std::vector<double>> changes_; ///< of f by each
+    std::deque<Learnt> learnt_;               ///< newest last
+    std::deque<std::deque<double>> products_; ///< of each change with each
 };
 
 } // namespace model::load
