@@ -22,7 +22,8 @@ QuickAnswer QuickStudy::answer(const Ask& ask)
     auto loads =
         load(*tree, *species, {tree->id, tree->species, garden.place, garden.exposure, conditions});
     const auto sag = model::load::sagUnder(*tree, foliation_, *species, model::load::kHeaviest);
-    return {std::move(loads), model::headroom::treeHeadroom(garden, *tree, sag.tree)};
+    return {std::move(loads), model::headroom::treeHeadroom(garden, *tree, sag.tree,
+                                          model::headroom::Overhang::leftOut)};
 }
 
 const model::load::TreeLoad& QuickStudy::load(const model::Tree& tree,

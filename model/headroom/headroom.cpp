@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 
 namespace model::headroom {
 namespace {
@@ -82,38 +81,67 @@ void lower(std::optional<LowPoint>& lowest, const std::optional<LowPoint>& other
         lowest = other;
 }
 
+/// A strip as a tree stands to it, tree frame.
+struct StripPlace {
+    Polygon outline;
+    Point2 southWest{};
+    Point2 northEast{};
+    bool walkedRound{}; ///< the stem's own wood doesn't count
+
+    StripPlace(const Strip& strip, const Tree& tree)
+        : outline(inTreeFrame(strip.outline_m, tree.position_m)),
+          walkedRound(stemStandsIn(tree, outline))
+    {
+        if (!outline.empty())
+            southWest = northEast = outline.front();
+        for (const auto corner : outline) {
+            southWest = {std::min(southWest.x, corner.x), std::min(southWest.y, corner.y)};
+            northEast = {std::max(northEast.x, corner.x), std::max(northEast.y, corner.y)};
+        }
+    }
+    /// Most of a crown is nowhere near a strip.
+    [[nodiscard]] bool isFarFrom(const Curtain& solid) const
+    {
+        const double r = solid.radius_m;
+        return std::max(solid.a.x, solid.b.x) + r < southWest.x ||
+               std::min(solid.a.x, solid.b.x) - r > northEast.x ||
+               std::max(solid.a.y, solid.b.y) + r < southWest.y ||
+               std::min(solid.a.y, solid.b.y) - r > northEast.y;
+    }
+};
+
 /// What one limb has over a strip.
 struct LimbOver {
     std::optional<LowPoint> lowest;
     std::optional<LowPoint> withoutShoots;
-    std::vector<Polygon> outlines; ///< on plan, of the wood and leaf that are over the strip
+    std::vector<Curtain> solids; ///< the wood and leaf that are over the strip
 
-    void add(const Curtain& solid, const Polygon& strip)
+    void add(const Curtain& solid, const StripPlace& strip)
     {
-        const auto low = lowestOver(solid, strip);
+        if (strip.isFarFrom(solid))
+            return;
+        const auto low = lowestOver(solid, strip.outline);
         if (!low)
             return;
-        outlines.push_back(footprint(solid));
+        solids.push_back(solid);
         lower(lowest, low);
         if (solid.hang_m == 0.0)
             return lower(withoutShoots, low);
         Curtain bare = solid;
         bare.hang_m = 0.0;
-        lower(withoutShoots, lowestOver(bare, strip));
+        lower(withoutShoots, lowestOver(bare, strip.outline));
     }
 };
 
 LimbOver limbOver(const Tree& tree, std::size_t limb, const std::vector<LeafyBody>& bodies,
-                  const Polygon& strip)
+                  const StripPlace& strip)
 {
     LimbOver over;
-    const bool walkedRound = !tree.limbs[limb].parent && stemStandsIn(tree, strip);
-    if (!walkedRound)
+    if (tree.limbs[limb].parent || !strip.walkedRound)
         for (const auto& wood : woodSolids(tree.limbs[limb]))
             over.add(wood, strip);
-    for (const auto& body : bodies)
-        if (body.limb == limb)
-            over.add(body.solid, strip);
+    for (const auto& body : std::ranges::equal_range(bodies, limb, {}, &LeafyBody::limb))
+        over.add(body.solid, strip);
     if (over.lowest) // round ends of wood reach a little into the ground
         over.lowest->height_m = std::max(0.0, over.lowest->height_m);
     return over;
@@ -121,19 +149,19 @@ LimbOver limbOver(const Tree& tree, std::size_t limb, const std::vector<LeafyBod
 
 /// What all limbs of a tree have over a strip.
 struct TreeOver {
-    std::vector<LowPart> parts;    ///< the lowest of each limb that is over it, lowest first
-    std::vector<Polygon> outlines; ///< of all that is over it
+    std::vector<LowPart> parts;  ///< the lowest of each limb that is over it, lowest first
+    std::vector<Curtain> solids; ///< all that is over it
 };
 
-TreeOver treeOver(const Tree& tree, const std::vector<LeafyBody>& bodies, const Polygon& outline,
+TreeOver treeOver(const Tree& tree, const std::vector<LeafyBody>& bodies, const StripPlace& strip,
                   double needed_m)
 {
     TreeOver result;
     for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
-        auto over = limbOver(tree, limb, bodies, outline);
+        auto over = limbOver(tree, limb, bodies, strip);
         if (!over.lowest)
             continue;
-        std::ranges::move(over.outlines, std::back_inserter(result.outlines));
+        result.solids.insert(result.solids.end(), over.solids.begin(), over.solids.end());
         result.parts.push_back({tree.limbs[limb].id, over.lowest->height_m,
                                 !over.withoutShoots || over.withoutShoots->height_m >= needed_m,
                                 over.lowest->at_m + tree.position_m});
@@ -149,21 +177,40 @@ std::vector<LowPart> below(std::vector<LowPart> lowestFirst, double height_m)
     return lowestFirst;
 }
 
-StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, const Strip& strip)
+double overhang_m2(const std::vector<Curtain>& solids, const Polygon& strip)
 {
-    const auto outline = inTreeFrame(strip.outline_m, tree.position_m);
+    std::vector<Polygon> outlines;
+    for (const auto& solid : solids)
+        outlines.push_back(footprint(solid));
+    return area_m2(intersect(unite(outlines), toRegion(strip)));
+}
+
+StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, const Strip& strip,
+                        Overhang overhang)
+{
+    const StripPlace place(strip, tree);
     StripHeadroom result;
     result.strip = strip.id;
     result.needed_m = neededHeadroom_m(strip);
-    const auto over = treeOver(tree, bodies, outline, result.needed_m);
+    const auto over = treeOver(tree, bodies, place, result.needed_m);
     if (over.parts.empty())
         return result;
     result.height_m = over.parts.front().height_m;
     result.lowestAt_m = over.parts.front().at_m;
     result.shortfall_m = std::max(0.0, result.needed_m - *result.height_m);
     result.blame = below(over.parts, result.needed_m);
-    result.overhang_m2 = area_m2(intersect(unite(over.outlines), toRegion(outline)));
+    if (overhang == Overhang::reckoned)
+        result.overhang_m2 = overhang_m2(over.solids, place.outline);
     return result;
+}
+
+std::vector<StripHeadroom> overStrips(const Garden& garden, const Tree& tree, Overhang overhang)
+{
+    const auto bodies = leafyBodies(tree);
+    std::vector<StripHeadroom> all;
+    for (const auto& strip : garden.strips)
+        all.push_back(overStrip(tree, bodies, strip, overhang));
+    return all;
 }
 
 SaggedHeadroom saggedOver(const Tree& tree, const std::vector<LeafyBody>& bodies,
@@ -171,8 +218,7 @@ SaggedHeadroom saggedOver(const Tree& tree, const std::vector<LeafyBody>& bodies
 {
     SaggedHeadroom result;
     const double needed_m = neededHeadroom_m(strip);
-    const auto over =
-        treeOver(tree, bodies, inTreeFrame(strip.outline_m, tree.position_m), needed_m);
+    const auto over = treeOver(tree, bodies, StripPlace(strip, tree), needed_m);
     if (over.parts.empty())
         return result;
     result.height_m = over.parts.front().height_m;
@@ -242,16 +288,13 @@ double neededHeadroom_m(const Strip& strip)
 
 std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree)
 {
-    const auto bodies = leafyBodies(tree);
-    std::vector<StripHeadroom> all;
-    for (const auto& strip : garden.strips)
-        all.push_back(overStrip(tree, bodies, strip));
-    return all;
+    return overStrips(garden, tree, Overhang::reckoned);
 }
 
-std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree, const Tree& sagging)
+std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree, const Tree& sagging,
+                                        Overhang overhang)
 {
-    auto all = treeHeadroom(garden, tree);
+    auto all = overStrips(garden, tree, overhang);
     const auto bodies = leafyBodies(sagging);
     for (std::size_t i = 0; i < all.size(); ++i)
         all[i].sagged = saggedOver(sagging, bodies, garden.strips[i]);

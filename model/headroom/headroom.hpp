@@ -46,7 +46,7 @@ struct StripHeadroom {
     std::optional<double> height_m;   ///< lowest over the strip; blank: nothing overhangs it
     std::optional<Point2> lowestAt_m; ///< garden frame, where that is; blank as height_m is
     double shortfall_m{};             ///< 0 when enough
-    double overhang_m2{};             ///< how much of the strip the crown covers on plan
+    double overhang_m2{};             ///< how much of the strip the crown covers; 0 if left out
     std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
     /// Wet, in leaf and in fruit; blank: not asked for
     std::optional<SaggedHeadroom> sagged;
@@ -60,10 +60,14 @@ struct StripHeadroom {
 /// One tree's headroom over every strip.
 [[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree);
 
+/// Whether StripHeadroom::overhang_m2 is wanted: it takes ten times as long as all the rest.
+enum class Overhang { reckoned, leftOut };
+
 /// The same, also when the tree hangs at its heaviest. \param sagging  the same tree then
 /// (load::sagUnder(): its stations moved)
 [[nodiscard]] std::vector<StripHeadroom> treeHeadroom(const Garden& garden, const Tree& tree,
-                                                      const Tree& sagging);
+                                                      const Tree& sagging,
+                                                      Overhang overhang = Overhang::reckoned);
 
 /// Height of the lowest point of a curtain (tree frame) over a strip; nothing when they don't meet.
 /// The underside is convex, so its least value over a polygon lies at the curtain's own lowest

@@ -57,6 +57,23 @@ TEST(TreeHeadroom, MeasuresTheShootsOverAStripInTheGardensFrame)
     OUTSIDE_NEAR(found.overhang_m2, 1.0, 0.01);
 }
 
+// Law: what is left out is the area, and nothing else changes.
+TEST(TreeHeadroom, IsTheSameWithoutTheArea)
+{
+    auto garden = oneLimbGarden();
+    garden.strips = {{"strip", "", StripUse::path, box(12.5, 15, 13.5, 25), 2.4, {}}};
+    const auto& tree = garden.trees.front();
+    const auto whole = treeHeadroom(garden, tree, tree).front();
+    const auto quick = treeHeadroom(garden, tree, tree, headroom::Overhang::leftOut).front();
+    EXPECT_EQ(quick.height_m, whole.height_m);
+    EXPECT_EQ(quick.lowestAt_m, whole.lowestAt_m);
+    EXPECT_EQ(quick.shortfall_m, whole.shortfall_m);
+    EXPECT_EQ(quick.blame.size(), whole.blame.size());
+    EXPECT_EQ(quick.sagged->height_m, whole.sagged->height_m);
+    EXPECT_GT(whole.overhang_m2, 0.0);
+    EXPECT_EQ(quick.overhang_m2, 0.0);
+}
+
 TEST(TreeHeadroom, TellsShootsThatLiftingCuresFromALimbThatItDoesNot)
 {
     const auto strip = box(12.5, 15, 13.5, 25);
