@@ -32,7 +32,7 @@ struct Plumbed {
 
     [[nodiscard]] std::optional<Interval> inside(Point2 at) const
     {
-        if (at.x < west || at.x > east || at.y < south || at.y > north)
+        if (at.y < south || at.y > north)
             return std::nullopt; // most bodies miss most lines
         const auto bottom = undersideHeight_m(solid, at);
         const auto top = undersideHeight_m(upsideDown, at);
@@ -68,14 +68,19 @@ double unionVolume_m3(const std::vector<LeafyBody>& bodies, double spacing_m)
     const double north = std::ranges::max(plumbed, {}, &Plumbed::north).north;
     double length = 0.0;
     std::vector<Interval> inside;
+    std::vector<const Plumbed*> row; // bodies that the lines of one row can meet
     double shift = 0.5;
     for (double x = west + spacing_m / 2.0; x < east; x += spacing_m) {
         // Each row is shifted by the golden section, so that no rows line up along a round side.
         shift = shift + kGolden - std::floor(shift + kGolden);
+        row.clear();
+        for (const auto& body : plumbed)
+            if (x >= body.west && x <= body.east)
+                row.push_back(&body);
         for (double y = south + (shift - 1.0) * spacing_m; y < north; y += spacing_m) {
             inside.clear();
-            for (const auto& body : plumbed)
-                if (const auto part = body.inside({x, y}))
+            for (const auto* body : row)
+                if (const auto part = body->inside({x, y}))
                     inside.push_back(*part);
             length += unionLength(inside);
         }
