@@ -1,25 +1,18 @@
 #include "app/assess/answers.hpp"
 
 #include "app/assess/quick_study.hpp"
-#include "model/light/shadow.hpp"
 
 namespace app {
 namespace {
 
 using model::Tables;
 
-ShadowAnswer shadow(const Ask& ask)
+ShadowAnswer shadow(model::light::ShadowStudy& study, const Ask& ask)
 {
     const auto& place = ask.garden->place;
-    ShadowAnswer answer{
-        model::light::sunPosition(ask.instant, place.latitude_deg, place.longitude_deg), {}};
-    for (const auto& tree : ask.garden->trees)
-        answer.byTree.push_back(
-            model::light::shadow(tree, answer.sun, model::Ground(ask.garden->slope)));
-    for (const auto& neighbour : ask.garden->neighbours)
-        answer.byTree.push_back(
-            model::light::shadow(neighbour, answer.sun, model::Ground(ask.garden->slope)));
-    return answer;
+    const auto sun =
+        model::light::sunPosition(ask.instant, place.latitude_deg, place.longitude_deg);
+    return {sun, study.redraw(*ask.garden, sun)};
 }
 
 } // namespace
@@ -28,7 +21,8 @@ Works modelWorks(const Tables& tables)
 {
     return {.quick = [study = std::make_shared<QuickStudy>(tables)](
                          const Ask& ask) { return study->answer(ask); },
-            .shadow = shadow,
+            .shadow = [study = std::make_shared<model::light::ShadowStudy>()](
+                          const Ask& ask) { return shadow(*study, ask); },
             .full =
                 [&tables](const Ask& ask, const std::atomic<bool>& cancel) {
                     return model::assess(*ask.garden, tables, ask.question, ask.tree, &cancel);

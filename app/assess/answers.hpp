@@ -3,6 +3,7 @@
 #include "app/document/edit.hpp"
 #include "model/assessment/assessment.hpp"
 #include "model/light/daylight.hpp"
+#include "model/light/shadow_study.hpp"
 
 #include <atomic>
 #include <functional>
@@ -29,10 +30,10 @@ struct QuickAnswer {
 /// The shadows at one instant.
 struct ShadowAnswer {
     model::light::SunPosition sun;
-    std::vector<model::Region> byTree; ///< in Garden::trees order; empty at night
+    model::light::Shadows shadows;
 };
 
-/// The three pieces of work, so that tests can put slow or scripted ones in their place. `quick` is
+/// The three pieces of work, so that tests can put slow or scripted ones in their place. Each is
 /// called by one thread at a time: it may keep what the next answer needs.
 struct Works {
     std::function<QuickAnswer(const Ask&)> quick;

@@ -19,14 +19,18 @@ bool sameShadow(const Ask& a, const Ask& b)
 } // namespace
 
 Assessor::Assessor(Works works, std::chrono::milliseconds settle, QObject* parent)
-    : QObject(parent), works_(std::move(works)), worker_(settle)
+    : QObject(parent), works_(std::move(works)), worker_(settle),
+      shadowWorker_(std::chrono::milliseconds(0))
 {
-    connect(&worker_, &NewestWins::busyChanged, this, &Assessor::busyChanged);
-    connect(&worker_, &NewestWins::failed, this, &Assessor::failed);
+    for (auto* worker : {&worker_, &shadowWorker_}) {
+        connect(worker, &NewestWins::busyChanged, this, &Assessor::busyChanged);
+        connect(worker, &NewestWins::failed, this, &Assessor::failed);
+    }
 }
 
 void Assessor::ask(Ask ask)
 {
+    shadowWorker_.start([this, ask](const NewestWins::Turn&) { castShadows(ask); });
     worker_.start([this, ask = std::move(ask)](const NewestWins::Turn& turn) {
         answerQuickly(ask);
         if (turn.settles())
@@ -49,6 +53,10 @@ void Assessor::answerQuickly(const Ask& ask)
         deliver(ask, works_.quick(ask), &Assessor::quickReady);
         lastQuick_ = ask;
     }
+}
+
+void Assessor::castShadows(const Ask& ask)
+{
     if (!lastShadow_ || !sameShadow(*lastShadow_, ask)) {
         deliver(ask, works_.shadow(ask), &Assessor::shadowReady);
         lastShadow_ = ask;

@@ -12,9 +12,10 @@ Q_MOC_INCLUDE("app/assess/answers.hpp")
 
 namespace app {
 
-/// Assesses on a thread of its own, so that the window never waits. The newest ask wins: quick
+/// Assesses on threads of its own, so that the window never waits. The newest ask wins: quick
 /// answers come at once, the full assessment once nothing new has been asked for `settle`, and an
-/// ask that comes meanwhile stops a full assessment that is under way.
+/// ask that comes meanwhile stops a full assessment that is under way. Shadows are reckoned beside
+/// them, so that the loads never wait for those.
 class Assessor final : public QObject {
     Q_OBJECT
 
@@ -24,8 +25,8 @@ public:
                       QObject* parent = nullptr);
 
     void ask(Ask ask);
-    /// True from an ask until its full assessment is there.
-    [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
+    /// True from an ask until its shadows and its full assessment are there.
+    [[nodiscard]] bool isBusy() const { return worker_.isBusy() || shadowWorker_.isBusy(); }
 
 signals:
     /// All three arrive in the thread that the assessor lives in, with the ask they answer.
@@ -38,15 +39,17 @@ signals:
 
 private:
     void answerQuickly(const Ask& ask);
+    void castShadows(const Ask& ask);
     void answerFully(const Ask& ask, const std::atomic<bool>& cancel);
     template <typename Answer, typename Signal>
     void deliver(const Ask& ask, Answer answer, Signal signal);
 
     Works works_;
     std::optional<Ask> lastQuick_;  ///< of the worker alone
-    std::optional<Ask> lastShadow_; ///< of the worker alone
+    std::optional<Ask> lastShadow_; ///< of the shadows' worker alone
     std::optional<Ask> lastFull_;   ///< of the worker alone
     NewestWins worker_;
+    NewestWins shadowWorker_;
 };
 
 } // namespace app

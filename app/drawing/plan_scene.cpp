@@ -2,7 +2,7 @@
 
 #include "app/drawing/scale_bar.hpp"
 #include "app/drawing/side_frame.hpp"
-#include "model/crown/leafy_bodies.hpp"
+#include "model/crown/plan_outlines.hpp"
 #include "model/geometry/angle.hpp"
 
 #include <QTransform>
@@ -124,8 +124,7 @@ PlanTree treeFromAbove(const model::Tree& tree, const PlanInput& input)
 {
     PlanTree drawn;
     drawn.crown.setFillRule(Qt::WindingFill);
-    for (const auto& body : model::leafyBodies(tree)) {
-        auto outline = model::footprint(body.solid);
+    for (auto outline : model::planOutlines(model::leafyBodies(tree))) {
         for (auto& corner : outline)
             corner = corner + tree.position_m;
         drawn.crown.addPolygon(toCanvas(outline, input.frame));
@@ -143,17 +142,13 @@ void addShadow(PlanScene& scene, const PlanInput& input)
 {
     if (!input.shadows)
         return;
-    scene.shadow.setFillRule(Qt::OddEvenFill);
-    for (const auto& region : *input.shadows) {
-        QPainterPath one;
-        one.setFillRule(Qt::OddEvenFill);
-        for (const auto& part : region)
+    scene.shadow.setFillRule(Qt::WindingFill); // parts overlap
+    for (const auto& region : *input.shadows)
+        for (const auto& part : *region)
             for (const auto& ring : part.rings) {
-                one.addPolygon(toCanvas(ring, input.frame));
-                one.closeSubpath();
+                scene.shadow.addPolygon(toCanvas(ring, input.frame));
+                scene.shadow.closeSubpath();
             }
-        scene.shadow = scene.shadow.united(one);
-    }
 }
 
 void addMap(PlanScene& scene, const PlanInput& input)

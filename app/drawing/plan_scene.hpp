@@ -3,7 +3,7 @@
 #include "app/assess/sun_map.hpp"
 #include "app/format/units.hpp"
 #include "model/garden/garden.hpp"
-#include "model/light/sun.hpp"
+#include "model/light/shadow_study.hpp"
 
 #include <QLineF>
 #include <QPainterPath>
@@ -81,9 +81,9 @@ struct PlanInput {
     const model::Garden& garden;
     const model::Tree* chosen{}; ///< one of the garden's; null: a garden without trees
     const PlanFrame& frame;
-    double bearing_deg{};                        ///< of the side view
-    const std::vector<model::Region>* shadows{}; ///< null: not known yet
-    const model::light::SunPosition* sun{};      ///< null: not known yet
+    double bearing_deg{};                   ///< of the side view
+    const model::light::Shadows* shadows{}; ///< null: not known yet
+    const model::light::SunPosition* sun{}; ///< null: not known yet
     const Units& units;
     const SunMap* map{}; ///< null: not shown
 };

@@ -29,7 +29,7 @@ PlanScene PlanViewModel::scene() const
 {
     const auto* shadow = workspace_.shadow();
     auto scene = planScene({workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
-                            shadow ? &shadow->byTree : nullptr, shadow ? &shadow->sun : nullptr,
+                            shadow ? &shadow->shadows : nullptr, shadow ? &shadow->sun : nullptr,
                             workspace_.units(), map_.get()});
     for (const auto corner : overlay_.chosen_m)
         scene.chosen << frame_.toCanvas(corner);

@@ -88,6 +88,41 @@ private:
     Vec3 east_, north_; ///< unit, along the ground
 };
 
+/// The shadows of parts of a tree.
+class Outlines {
+public:
+    Outlines(Point2 tree_m, const SunPosition& sun, const Ground& ground)
+        : base_m_(ground.at(tree_m)), towards_(towardsSun(sun)), ground_(ground)
+    {
+    }
+    void add(const std::vector<LeafyBody>& bodies)
+    {
+        for (const auto& body : bodies)
+            add(body.solid);
+    }
+    void add(const Limb& limb)
+    {
+        for (const auto& piece : woodSolids(limb))
+            add(piece);
+    }
+    [[nodiscard]] const std::vector<Polygon>& all() const { return all_; }
+
+private:
+    void add(Curtain solid)
+    {
+        solid.a += base_m_;
+        solid.b += base_m_;
+        auto outline = shadowOutline(solid, towards_, ground_);
+        if (outline.size() >= 3)
+            all_.push_back(std::move(outline));
+    }
+
+    Vec3 base_m_;
+    Vec3 towards_;
+    Ground ground_;
+    std::vector<Polygon> all_;
+};
+
 } // namespace
 
 Polygon shadowOutline(const Curtain& solid, Vec3 towards, const Ground& ground)
@@ -127,26 +162,27 @@ Region shadow(const Neighbour& neighbour, const SunPosition& sun, const Ground& 
     return unite(outlines);
 }
 
+Region shadow(const Limb& limb, Point2 tree_m, const SunPosition& sun, const Ground& ground)
+{
+    if (sun.elevation_deg < kLowestSun_deg)
+        return {};
+    std::vector<LeafyBody> bodies;
+    appendLeafyBodies(limb, 0, bodies);
+    Outlines outlines(tree_m, sun, ground);
+    outlines.add(bodies);
+    outlines.add(limb);
+    return unite(outlines.all());
+}
+
 Region shadow(const Tree& tree, const SunPosition& sun, const Ground& ground)
 {
     if (sun.elevation_deg < kLowestSun_deg)
         return {};
-    const Vec3 towards = towardsSun(sun);
-    std::vector<Polygon> outlines;
-    const auto add = [&](Curtain solid) {
-        const Vec3 base = ground.at(tree.position_m);
-        solid.a += base;
-        solid.b += base;
-        auto outline = shadowOutline(solid, towards, ground);
-        if (outline.size() >= 3)
-            outlines.push_back(std::move(outline));
-    };
-    for (const auto& body : leafyBodies(tree))
-        add(body.solid);
+    Outlines outlines(tree.position_m, sun, ground);
+    outlines.add(leafyBodies(tree));
     for (const auto& limb : tree.limbs)
-        for (const auto& piece : woodSolids(limb))
-            add(piece);
-    return unite(outlines);
+        outlines.add(limb);
+    return unite(outlines.all());
 }
 
 std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,

@@ -26,6 +26,10 @@ namespace model::light {
 [[nodiscard]] Region shadow(const Neighbour& neighbour, const SunPosition& sun,
                             const Ground& ground = {});
 
+/// The shadow of one limb of a tree, its own leaf and wood. \param tree_m  the tree's position
+[[nodiscard]] Region shadow(const Limb& limb, Point2 tree_m, const SunPosition& sun,
+                            const Ground& ground = {});
+
 /// A tree's shadow at one instant of a day.
 struct ShadowAt {
     Instant when{};

@@ -15,6 +15,7 @@ struct SunPosition {
     double elevation_deg{}; ///< of the centre, without refraction, topocentric
     double azimuth_deg{};   ///< clockwise from north, 0..360
     double distance_au{};
+    friend bool operator==(const SunPosition&, const SunPosition&) = default;
 };
 
 /// Where the sun stands among the stars, seen from the middle of the earth.

@@ -12,7 +12,7 @@ namespace {
 
 class PlanSceneTest : public ::testing::Test {
 protected:
-    PlanScene scene(const std::vector<model::Region>* shadows = nullptr,
+    PlanScene scene(const model::light::Shadows* shadows = nullptr,
                     const model::light::SunPosition* sun = nullptr, double bearing_deg = 0.0) const
     {
         return planScene({garden_, &garden_.trees[0], frame_, bearing_deg, shadows, sun, units_});
@@ -64,8 +64,8 @@ TEST_F(PlanSceneTest, TheSunIsDrawnOnItsOwnSideAndNotAtNight)
 
 TEST_F(PlanSceneTest, AHoleInAShadowStaysLight)
 {
-    const std::vector<model::Region> shadows{
-        {{{{{0, 0}, {4, 0}, {4, 4}, {0, 4}}, {{1, 1}, {1, 3}, {3, 3}, {3, 1}}}}}};
+    const model::light::Shadows shadows{std::make_shared<const model::Region>(
+        model::Region{{{{{0, 0}, {4, 0}, {4, 4}, {0, 4}}, {{1, 1}, {1, 3}, {3, 3}, {3, 1}}}}})};
     const auto found = scene(&shadows);
     EXPECT_TRUE(found.shadow.contains(frame_.toCanvas({0.5, 0.5})));
     EXPECT_FALSE(found.shadow.contains(frame_.toCanvas({2.0, 2.0})));
@@ -97,7 +97,8 @@ TEST_F(PlanSceneTest, TheMapLiesOverItsGroundInPlaceOfTheShadow)
     map.open_h = 10.0;
     for (std::size_t i = 0; i < 8; ++i)
         map.points.push_back({static_cast<double>(i), 0.0});
-    const std::vector<model::Region> shadows{{{{{{0, 0}, {1, 0}, {1, 1}}}}}};
+    const model::light::Shadows shadows{
+        std::make_shared<const model::Region>(model::Region{{{{{0, 0}, {1, 0}, {1, 1}}}}})};
     const auto found =
         planScene({garden_, &garden_.trees[0], frame_, 0.0, &shadows, nullptr, units_, &map});
     ASSERT_TRUE(found.map);
