@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/kept_by_limb.hpp"
 #include "app/drawing/side_frame.hpp"
 #include "app/format/units.hpp"
 #include "model/advice/suggestion.hpp"
@@ -128,6 +129,18 @@ struct LimbShade {
     bool hasStrength{true};
 };
 
+/// What stays of one drawing of a tree for the next, so that one that follows a hand draws only
+/// what the hand moves.
+struct KeptSide {
+    struct LeafSeen {
+        SideFrame frame;
+        std::size_t firstBody{}; ///< its flecks are strewn by the number of the body in the tree
+        friend bool operator==(const LeafSeen&, const LeafSeen&) = default;
+    };
+    KeptByLimb<LeafSeen, SceneLeaf> leaf;
+    KeptByLimb<SideFrame, QPainterPath> wood;
+};
+
 /// What the side view is drawn from. Holds references: make it, draw, let it go.
 struct SideInput {
     const model::Garden& garden;
@@ -142,6 +155,7 @@ struct SideInput {
     std::string chosenLimb;
     double leafShare{1.0};     ///< of the leaf the tree has in summer, on the day asked about
     double legendWidth{270.0}; ///< pixels from the left that a legend may lie over
+    KeptSide* kept{};          ///< null: all is drawn anew
 };
 
 [[nodiscard]] SideScene sideScene(const SideInput& input);

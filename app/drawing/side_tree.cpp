@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace app {
 namespace {
@@ -134,6 +133,22 @@ void addShoots(SceneLeaf& leaf, const model::LeafyBody& body, std::size_t seed,
     }
 }
 
+/// \param firstBody  how many bodies the limbs before it have
+SceneLeaf leafOf(const std::vector<model::LeafyBody>& bodies, std::size_t firstBody,
+                 const SideFrame& frame)
+{
+    SceneLeaf leaf;
+    leaf.bodies.setFillRule(Qt::WindingFill);
+    leaf.dabs.setFillRule(Qt::WindingFill);
+    std::size_t seed = firstBody;
+    for (const auto& body : bodies) {
+        leaf.bodies.addPath(bodyOutline(body.solid, frame));
+        addDabs(leaf, body, ++seed, frame);
+        addShoots(leaf, body, seed, frame);
+    }
+    return leaf;
+}
+
 void addFigures(SideScene& scene, const SideInput& input)
 {
     std::vector<std::pair<double, const model::Limb*>> loaded;
@@ -159,10 +174,14 @@ void addFigures(SideScene& scene, const SideInput& input)
 
 void addLimbs(SideScene& scene, const SideInput& input)
 {
+    KeptSide none;
+    auto& kept = input.kept ? input.kept->wood : none.wood;
     for (const auto index : farthestFirst(input.shown, input.frame)) {
         const auto& limb = input.shown.limbs[index];
-        SceneLimb drawn{wood(limb, input.frame), std::nullopt, true, limb.id == input.chosenLimb,
-                        limb.measured == model::Measured::guessed};
+        SceneLimb drawn{
+            kept.drawn(index, limb, input.frame, [&] { return wood(limb, input.frame); }),
+            std::nullopt, true, limb.id == input.chosenLimb,
+            limb.measured == model::Measured::guessed};
         if (const auto load = input.load(limb.id)) {
             drawn.utilisation = load->utilisation;
             drawn.hasStrength = load->hasStrength;
@@ -177,23 +196,24 @@ void addLimbs(SideScene& scene, const SideInput& input)
 
 void addLeaves(SideScene& scene, const SideInput& input)
 {
-    std::map<std::size_t, SceneLeaf> byLimb;
-    std::size_t seed = 0;
-    for (const auto& body : model::leafyBodies(input.shown)) {
-        auto& leaf = byLimb[body.limb];
-        leaf.bodies.setFillRule(Qt::WindingFill);
-        leaf.dabs.setFillRule(Qt::WindingFill);
-        leaf.bodies.addPath(bodyOutline(body.solid, input.frame));
-        addDabs(leaf, body, ++seed, input.frame);
-        addShoots(leaf, body, seed, input.frame);
+    KeptSide none;
+    auto& kept = input.kept ? input.kept->leaf : none.leaf;
+    const auto& limbs = input.shown.limbs;
+    std::vector<SceneLeaf> byLimb;
+    std::size_t body = 0;
+    for (std::size_t index = 0; index < limbs.size(); ++index) {
+        std::vector<model::LeafyBody> bodies;
+        model::appendLeafyBodies(limbs[index], index, bodies);
+        byLimb.push_back(kept.drawn(index, limbs[index], {input.frame, body},
+                                    [&] { return leafOf(bodies, body, input.frame); }));
+        body += bodies.size();
     }
     const double reach = std::max(0.5, reach_m(input.drawn));
     for (const auto index : farthestFirst(input.shown, input.frame)) {
-        const auto found = byLimb.find(index);
-        if (found == byLimb.end())
+        auto& leaf = byLimb[index];
+        if (leaf.bodies.isEmpty())
             continue;
-        const auto& limb = input.shown.limbs[index];
-        auto& leaf = found->second;
+        const auto& limb = limbs[index];
         leaf.nearness = std::clamp(0.5 - 0.5 * middleDepth_m(limb, input.frame) / reach, 0.0, 1.0);
         leaf.chosen = limb.id == input.chosenLimb;
         scene.leaves.push_back(std::move(leaf));

@@ -4,28 +4,32 @@
 
 namespace app {
 
-QString HandleModel::label(const model::Limb& limb, std::size_t station, const Units& units)
+QString HandleModel::label(const SideHandle& handle) const
 {
-    const auto& at = limb.stations[station];
-    const QString name = limbTitle(limb);
-    const QString place = station == 0                          ? tr("Union of %1").arg(name)
-                          : station + 1 == limb.stations.size() ? tr("End of %1").arg(name)
-                                                                : tr("Bend in %1").arg(name);
+    const Units units(locale_, handle.measures);
+    const QString place = handle.station == 0 ? tr("Union of %1").arg(handle.limbName)
+                          : handle.isEnd      ? tr("End of %1").arg(handle.limbName)
+                                              : tr("Bend in %1").arg(handle.limbName);
     return tr("%1: %2 above the ground, %3 thick")
-        .arg(place, units.length(at.position_m.z), units.diameter(at.diameter_m));
+        .arg(place, units.length(handle.height_m), units.diameter(handle.diameter_m));
 }
 
 void HandleModel::show(const model::Tree* tree, const SideFrame& frame,
                        const std::string& chosenLimb, const Units& units)
 {
+    locale_ = units.locale();
     std::vector<SideHandle> next;
     if (tree)
-        for (const auto& limb : tree->limbs)
-            for (std::size_t s = limb.parent ? 0 : 1; s < limb.stations.size(); ++s)
-                next.push_back({QString::fromStdString(limb.id), static_cast<int>(s),
-                                frame.toCanvas(limb.stations[s].position_m),
-                                s + 1 == limb.stations.size(), limb.id == chosenLimb,
-                                label(limb, s, units)});
+        for (const auto& limb : tree->limbs) {
+            const auto id = QString::fromStdString(limb.id);
+            const auto name = limbTitle(limb);
+            for (std::size_t s = limb.parent ? 0 : 1; s < limb.stations.size(); ++s) {
+                const auto& station = limb.stations[s];
+                next.push_back({id, static_cast<int>(s), frame.toCanvas(station.position_m),
+                                s + 1 == limb.stations.size(), limb.id == chosenLimb, name,
+                                station.position_m.z, station.diameter_m, units.measures()});
+            }
+        }
     showRows(std::move(next));
 }
 
@@ -53,7 +57,7 @@ QVariant HandleModel::data(const QModelIndex& index, int role) const
         return handle->isEnd || handle->isChosen;
     case Label:
     case Qt::DisplayRole:
-        return handle->label;
+        return label(*handle);
     default:
         return {};
     }

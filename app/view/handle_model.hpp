@@ -17,7 +17,10 @@ struct SideHandle {
     QPointF at;
     bool isEnd{};
     bool isChosen{};
-    QString label;
+    QString limbName;
+    double height_m{}; ///< above the tree's base
+    double diameter_m{};
+    Measures measures{}; ///< in which its label is said
     [[nodiscard]] bool sameThing(const SideHandle& other) const
     {
         return limb == other.limb && station == other.station;
@@ -55,8 +58,10 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
 private:
-    [[nodiscard]] static QString label(const model::Limb& limb, std::size_t station,
-                                       const Units& units);
+    // Said when it is asked for: most of a tree's hundreds of handles stay as they were.
+    [[nodiscard]] QString label(const SideHandle& handle) const;
+
+    QLocale locale_;
 };
 
 } // namespace app

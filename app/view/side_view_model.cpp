@@ -157,10 +157,19 @@ SideScene SideViewModel::scene() const
         headroom = &workspace_.trial()->judged.after;
     else if (after && full)
         headroom = &full->suggestion.after;
-    auto scene = sideScene({workspace_.garden(), *tree, after ? *workspace_.treeAfter() : *tree,
-                            frame_, canvas_, workspace_.units(),
-                            [this](const std::string& limb) { return shade(limb); }, headroom,
-                            workspace_.shownCuts(), workspace_.limbId(), leafShare()});
+    SideInput input{workspace_.garden(),
+                    *tree,
+                    after ? *workspace_.treeAfter() : *tree,
+                    frame_,
+                    canvas_,
+                    workspace_.units(),
+                    [this](const std::string& limb) { return shade(limb); },
+                    headroom,
+                    workspace_.shownCuts(),
+                    workspace_.limbId(),
+                    leafShare()};
+    input.kept = &kept_;
+    auto scene = sideScene(input);
     if (underlay_)
         scene.underlay = underlay_();
     return scene;
@@ -194,13 +203,13 @@ void SideViewModel::onTree()
 void SideViewModel::refit()
 {
     const auto* tree = workspace_.tree();
-    if (tree && !moved_ && !kept_)
+    if (tree && !moved_ && !isHeld_)
         frame_ = fittedSideFrame(*tree, frame_.bearing_deg, canvas_);
 }
 
 void SideViewModel::hold(bool held)
 {
-    kept_ = held;
+    isHeld_ = held;
     refit();
     refresh();
 }

@@ -130,8 +130,9 @@ private:
     SideFrame frame_;
     QSizeF canvas_{800.0, 500.0};
     std::string fittedTree_;
-    bool moved_{}; ///< zoomed or panned by hand
-    bool kept_{};  ///< held by hold()
+    bool moved_{};          ///< zoomed or panned by hand
+    bool isHeld_{};         ///< by hold()
+    mutable KeptSide kept_; ///< how limbs were drawn last
     bool isSawing_{};
 
     struct Held {
