@@ -2771,10 +2771,6 @@
         <translation>Was zu schneiden ist</translation>
     </message>
     <message>
-        <source>Cut higher, and it holds longer:</source>
-        <translation>Höher geschnitten hält es länger:</translation>
-    </message>
-    <message>
         <source>Path, drive or seat</source>
         <translation>Weg, Zufahrt oder Sitzplatz</translation>
     </message>
@@ -3644,14 +3640,6 @@
     <message>
         <source>Reached.</source>
         <translation>Erreicht.</translation>
-    </message>
-    <message>
-        <source>A wish that can&apos;t be had with the rest inside the guideline.</source>
-        <translation>Ein Wunsch, der mit dem Übrigen innerhalb des Richtwerts nicht zu haben ist.</translation>
-    </message>
-    <message>
-        <source>Not to be had inside the guideline; this is as close as it comes.</source>
-        <translation>Innerhalb des Richtwerts nicht zu haben; näher geht es nicht.</translation>
     </message>
     <message>
         <source>for twenty years or more</source>
@@ -5190,6 +5178,26 @@
     <message>
         <source>Rubs: this one goes</source>
         <translation>Scheuert: dieser geht</translation>
+    </message>
+    <message>
+        <source>How long it would hold if you cut higher:</source>
+        <translation>So lange würde es höher geschnitten halten:</translation>
+    </message>
+    <message>
+        <source>No cuts inside the guideline were found that give the headroom; the search was cut short, so there may be some.</source>
+        <translation>Innerhalb des Richtwerts wurden keine Schnitte gefunden, die die lichte Höhe geben; die Suche wurde abgebrochen, es kann also welche geben.</translation>
+    </message>
+    <message>
+        <source>No cuts inside the guideline were found that do all that must be done; the search was cut short, so there may be some.</source>
+        <translation>Innerhalb des Richtwerts wurden keine Schnitte gefunden, die alles tun, was sein muss; die Suche wurde abgebrochen, es kann also welche geben.</translation>
+    </message>
+    <message>
+        <source>A wish given up: no cuts were found that reach it with the rest inside the guideline.</source>
+        <translation>Ein Wunsch, der aufgegeben wurde: Es fanden sich keine Schnitte, die ihn mit dem Übrigen innerhalb des Richtwerts erfüllen.</translation>
+    </message>
+    <message>
+        <source>Not reached inside the guideline; these cuts come as close as any that were found.</source>
+        <translation>Innerhalb des Richtwerts nicht erreicht; näher als diese kamen keine gefundenen Schnitte.</translation>
     </message>
 </context>
 <context>

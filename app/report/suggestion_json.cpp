@@ -182,6 +182,7 @@ Json toJson(const Suggestion& suggestion, const Wording& wording)
         {"headroom_before", headroomList(suggestion.before)},
         {"headroom_after", headroomList(suggestion.after)},
         {"binding", findingList(suggestion.binding, wording)},
+        {"refuted", suggestion.refuted},
         {"leaf_share_without_guideline", number(suggestion.leafShareWithoutGuideline)},
         {"proven", suggestion.proven},
         {"leaf_share_bound", number(suggestion.leafBound)},

@@ -166,7 +166,7 @@ void addHolds(TextPage& page, const std::vector<model::advice::Hold>& holds, con
 {
     if (holds.size() < 2) // one way to cut is no choice
         return;
-    page.paragraph(Words::tr("Cut higher, and it holds longer:"));
+    page.paragraph(Words::tr("How long it would hold if you cut higher:"));
     for (const QString& line : holdLines(holds, wording))
         page.bullet(line);
 }

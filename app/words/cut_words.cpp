@@ -46,6 +46,21 @@ QString reduction(const PlannedCut& planned, const Wording& wording)
         .arg(name, limbName(wording, planned.lateral), where, height);
 }
 
+/// That no cuts are known to do it, and how sure that is.
+QString notWithinGuideline(const Suggestion& suggestion)
+{
+    const bool headroomOnly = suggestion.goals.empty();
+    if (suggestion.refuted)
+        return headroomOnly
+                   ? Words::tr("The headroom can't be had inside the guideline.")
+                   : Words::tr("Not all that must be done can be had inside the guideline.");
+    return headroomOnly
+               ? Words::tr("No cuts inside the guideline were found that give the headroom; the "
+                           "search was cut short, so there may be some.")
+               : Words::tr("No cuts inside the guideline were found that do all that must be done; "
+                           "the search was cut short, so there may be some.");
+}
+
 } // namespace
 
 QString cutKindWords(CutKind kind)
@@ -135,9 +150,7 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
     case Outcome::notWithinGuideline:
         break;
     }
-    QString text = suggestion.goals.empty()
-                       ? Words::tr("The headroom can't be had inside the guideline.")
-                       : Words::tr("Not all that must be done can be had inside the guideline.");
+    QString text = notWithinGuideline(suggestion);
     if (!suggestion.cuts.empty())
         text += QLatin1Char(' ') +
                 Words::tr("These cuts come closest, for %1 of the leaf; up to %2 may go now.")

@@ -115,9 +115,11 @@ QString verdict(State state)
     case State::met:
         return Words::tr("Reached.");
     case State::givenUp:
-        return Words::tr("A wish that can't be had with the rest inside the guideline.");
+        return Words::tr("A wish given up: no cuts were found that reach it with the rest inside "
+                         "the guideline.");
     case State::missed:
-        return Words::tr("Not to be had inside the guideline; this is as close as it comes.");
+        return Words::tr(
+            "Not reached inside the guideline; these cuts come as close as any that were found.");
     case State::leftAside:
         break;
     }

@@ -137,6 +137,7 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
         suggestion.leafBoundWithoutGuideline = free.found ? free.bound : 0.0;
     }
     if (!choice.found) {
+        suggestion.refuted = choice.proven;
         suggestion.binding = brief.binding(targets);
         return closest(brief, targets).choice;
     }

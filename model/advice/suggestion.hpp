@@ -80,6 +80,7 @@ struct Suggestion {
     std::vector<headroom::StripHeadroom> before;
     std::vector<headroom::StripHeadroom> after;
     std::vector<Finding> binding;       ///< notWithinGuideline: the rules that stand in the way
+    bool refuted{}; ///< notWithinGuideline: no set was overlooked; else the search was cut short
     double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
     double leafBoundWithoutGuideline{}; ///< nothing that meets the goals takes less; 0: not known
     bool proven{};                      ///< the search was exhausted: no smaller set exists

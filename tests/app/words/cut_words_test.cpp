@@ -109,6 +109,17 @@ TEST(CutWords, SayWhenTheGuidelineStandsInTheWay)
         << text;
 }
 
+// Law: what was not proven is not said to be impossible.
+TEST(CutWords, CallImpossibleOnlyWhatWasProvenToBe)
+{
+    model::advice::Suggestion suggestion;
+    suggestion.outcome = model::advice::Outcome::notWithinGuideline;
+    const auto said = [&] { return shown(outcomeWords(suggestion, Told("en_GB").wording)); };
+    EXPECT_NE(said().find("so there may be some"), std::string::npos) << said();
+    suggestion.refuted = true;
+    EXPECT_NE(said().find("can't be had"), std::string::npos) << said();
+}
+
 // What all of it takes is one figure: with all rules but the season's, where that one binds.
 TEST(CutWords, LeaveTheShareToTheRuleThatBinds)
 {

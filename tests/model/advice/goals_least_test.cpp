@@ -137,6 +137,7 @@ void expectLeast(std::mt19937& random, const std::vector<Goal>& goals, int cases
         const Asked asked(randomGarden(random));
         const EverySet all(asked, goals);
         const auto suggestion = asked.suggest(goals);
+        ASSERT_FALSE(suggestion.refuted && std::isfinite(all.best)) << "case " << i;
         if (!suggestion.proven) { // it gave up: what it found may be dearer, never cheaper
             EXPECT_GE(suggestion.leafShare, all.best - 1e-9) << "case " << i;
             continue;

@@ -221,10 +221,12 @@ TEST(Suggestion, TakesTheLeastLeafOfAllSetsOfCuts)
         ASSERT_TRUE(suggestion.proven);
         if (suggestion.outcome == Outcome::notWithinGuideline) {
             ++notMet;
+            ASSERT_TRUE(suggestion.refuted) << "case " << i;
             ASSERT_TRUE(std::isinf(every.best)) << "case " << i << ": " << every.best;
             continue;
         }
         ++met;
+        ASSERT_FALSE(suggestion.refuted) << "case " << i;
         ASSERT_NEAR(suggestion.leafShare, every.best, 1e-9) << "case " << i;
         for (const auto& strip : suggestion.after)
             ASSERT_LT(strip.shortfall_m, kTape_m) << "case " << i;
