@@ -5196,8 +5196,40 @@
         <translation>Ein Wunsch, der aufgegeben wurde: Es fanden sich keine Schnitte, die ihn mit dem Übrigen innerhalb des Richtwerts erfüllen.</translation>
     </message>
     <message>
+        <source>What the cut lets through</source>
+        <translation>Was der Schnitt durchlässt</translation>
+    </message>
+    <message>
+        <source>Direct sun if this alone is cut, the same rays traced again</source>
+        <translation>Direkte Sonne, wenn nur dies geschnitten wird, dieselben Strahlen noch einmal verfolgt</translation>
+    </message>
+    <message>
+        <source>More than as it stands</source>
+        <translation>Mehr als so, wie er steht</translation>
+    </message>
+    <message>
+        <source>Light for growth then</source>
+        <translation>Licht zum Wachsen dann</translation>
+    </message>
+    <message>
+        <source>Share of the tree&apos;s leaf that it costs</source>
+        <translation>Anteil am Laub des Baums, den es kostet</translation>
+    </message>
+    <message>
+        <source>Sun for each percent = sun gained / percent of leaf</source>
+        <translation>Sonne je Prozent = gewonnene Sonne / Prozent des Laubs</translation>
+    </message>
+    <message>
+        <source>Why so much light for so much leaf?</source>
+        <translation>Warum so viel Licht für so viel Laub?</translation>
+    </message>
+    <message>
+        <source>%1, on a mean day of %2.</source>
+        <translation>%1, an einem mittleren Tag, %2.</translation>
+    </message>
+    <message>
         <source>Not reached inside the guideline; these cuts come as close as any that were found.</source>
-        <translation>Innerhalb des Richtwerts nicht erreicht; näher als diese kamen keine gefundenen Schnitte.</translation>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -56,8 +56,10 @@ LightViewModel::LightViewModel(Workspace& workspace, PlanViewModel& plan, LightW
     });
     connect(&assessor_, &LightAssessor::yearReady, this, &LightViewModel::take);
     connect(&assessor_, &LightAssessor::mapReady, this, [this](const auto& map) {
-        if (mapShown_)
-            plan_.showMap(map);
+        if (!mapShown_)
+            return;
+        plan_.showMap(map);
+        emit mapRenewed();
     });
     connect(&assessor_, &LightAssessor::failed, &workspace_, &Workspace::say);
     connect(&assessor_, &LightAssessor::busyChanged, this, &LightViewModel::busyChanged);
@@ -119,6 +121,16 @@ std::optional<Chain> LightViewModel::chain(const std::string& when) const
     const auto& surface = year_->surfaces.at(static_cast<std::size_t>(place_));
     return chainOf(YearAsked{surface.light, year_->weather, month}, *garden_, workspace_.tables(),
                    workspace_.units());
+}
+
+std::optional<LightViewModel::Gain> LightViewModel::gain(std::size_t row) const
+{
+    if (place_ < 0 || !year_)
+        return std::nullopt;
+    const auto& surface = year_->surfaces.at(static_cast<std::size_t>(place_));
+    if (row >= surface.cuts.size())
+        return std::nullopt;
+    return Gain{garden_, surface.light, year_->weather, surface.cuts[row]};
 }
 
 void LightViewModel::word()
@@ -231,7 +243,8 @@ void LightViewModel::wordCuts(const model::SurfaceYear& surface)
              cutSentence(cut, *garden_, units),
              Tone::Plain,
              QString::fromStdString(cut.tree + '\n' + cut.cut.limb),
-             -1.0});
+             -1.0,
+             why::key(why::Kind::gain, std::to_string(facts.size()))});
     }
     cuts_.show(std::move(facts));
 }

@@ -55,6 +55,14 @@ public:
     /// Why the chosen place has the light it has on a mean day. \param when  a month, "0" .. "11",
     /// or why::kSeason
     [[nodiscard]] std::optional<Chain> chain(const std::string& when) const;
+    /// What there is to tell of a row of cuts(): copies, for a thread that explains it.
+    struct Gain {
+        GardenSnapshot garden;
+        model::light::SurfaceLight surface;
+        model::light::Weather weather;
+        model::CutLight cut;
+    };
+    [[nodiscard]] std::optional<Gain> gain(std::size_t row) const;
     /// Points at the limb that a fact is about.
     Q_INVOKABLE void choose(const QString& id);
 
@@ -62,6 +70,7 @@ signals:
     void changed();
     void busyChanged();
     void mapShownChanged();
+    void mapRenewed(); ///< the plan shows a newer map
 
 private:
     void want();

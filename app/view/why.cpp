@@ -6,8 +6,8 @@
 namespace app::why {
 namespace {
 
-constexpr std::array kNames = {"limb", "strip", "planting", "year", "cut",
-                               "cuts", "tried", "allTried", "who"};
+constexpr std::array kNames = {"limb", "strip", "planting", "year",     "gain",
+                               "cut",  "cuts",  "tried",    "allTried", "who"};
 
 } // namespace
 

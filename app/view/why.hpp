@@ -12,6 +12,7 @@ enum class Kind {
     strip,    ///< headroom; id of the strip
     planting, ///< direct sun on the day; id of the planting
     year,     ///< light of the place chosen in the year of light; its month, or kSeason
+    gain,     ///< what a cut alone gives the place chosen in the year of light; its row
     cut,      ///< leaf and weight of a suggested cut; its row
     cuts,     ///< of all suggested cuts
     tried,    ///< of a cut that is tried out; its row

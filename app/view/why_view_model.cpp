@@ -63,7 +63,7 @@ void WhyViewModel::follow(LightViewModel& light)
 {
     light_ = &light;
     connect(light_, &LightViewModel::changed, this, [this] {
-        if (asked_ && asked_->kind == Kind::year)
+        if (asked_ && (asked_->kind == Kind::year || asked_->kind == Kind::gain))
             refresh();
     });
 }
@@ -142,6 +142,8 @@ WhyViewModel::Work WhyViewModel::work() const
         return plantingWork();
     case Kind::year:
         return yearWork();
+    case Kind::gain:
+        return gainWork();
     case Kind::cut:
     case Kind::cuts:
     case Kind::tried:
@@ -198,6 +200,26 @@ WhyViewModel::Work WhyViewModel::yearWork() const
     if (!chain)
         return {};
     return [chain = *chain] { return chain; };
+}
+
+WhyViewModel::Work WhyViewModel::gainWork() const
+{
+    auto gain = light_ ? light_->gain(std::stoul(asked_->id)) : std::nullopt;
+    if (!gain)
+        return {};
+    const auto tree = std::ranges::find(gain->garden->trees, gain->cut.tree, &model::Tree::id);
+    if (tree == gain->garden->trees.end())
+        return {};
+    const auto* species = model::findSpecies(workspace_.tables(), tree->species);
+    if (!species)
+        return {};
+    return [gain = std::move(*gain), &tables = workspace_.tables(), units = workspace_.units(),
+            &tree = *tree, species, date = workspace_.date()] {
+        const auto taken =
+            model::explainCuts(*gain.garden, tables, tree.id, {}, {gain.cut.cut}, date);
+        return chainOf(GainAsked{gain.surface, gain.weather, gain.cut, taken}, *gain.garden, tables,
+                       {units, *gain.garden, tree, *species});
+    };
 }
 
 WhyViewModel::Work WhyViewModel::cutWork() const

@@ -65,6 +65,7 @@ private:
     [[nodiscard]] Work stripWork() const;
     [[nodiscard]] Work plantingWork() const;
     [[nodiscard]] Work yearWork() const;
+    [[nodiscard]] Work gainWork() const;
     [[nodiscard]] Work cutWork() const;
     [[nodiscard]] Work whoWork() const;
     [[nodiscard]] bool isOfCuts() const;

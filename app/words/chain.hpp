@@ -2,6 +2,7 @@
 
 #include "app/words/wording.hpp"
 #include "model/assessment/cut_explanation.hpp"
+#include "model/assessment/light_year.hpp"
 #include "model/assessment/limb_explanation.hpp"
 #include "model/assessment/strip_explanation.hpp"
 #include "model/assessment/sun_explanation.hpp"
@@ -57,6 +58,16 @@ struct YearAsked {
 };
 [[nodiscard]] Chain chainOf(const YearAsked& of, const model::Garden& garden,
                             const model::Tables& tables, const Units& units);
+
+/// What one cut by itself gives back to a surface, on a mean day of the growing season.
+struct GainAsked {
+    const model::light::SurfaceLight& surface;
+    const model::light::Weather& weather;
+    const model::CutLight& cut;
+    const model::CutExplanation& taken; ///< by the same cut
+};
+[[nodiscard]] Chain chainOf(const GainAsked& of, const model::Garden& garden,
+                            const model::Tables& tables, const Wording& wording);
 
 /// What a plant needs, as the tables have it; nothing where they don't.
 [[nodiscard]] std::optional<ChainPart> needPart(const model::Plant& plant,

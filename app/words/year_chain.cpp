@@ -91,6 +91,26 @@ ChainPart takenPart(const MonthLight& light, const model::Garden& garden, const 
     return part;
 }
 
+ChainPart gainPart(const GainAsked& of, const Units& units)
+{
+    const auto& standing = of.surface.growingSeason.standing;
+    const auto& gained = of.cut.gained;
+    const QString origin = QStringLiteral("L12, L13, L14, L18, L24");
+    return {Words::tr("What the cut lets through"),
+            {{Words::tr("Direct sun if this alone is cut, the same rays traced again"),
+              units.hours(standing.sun_h + gained.sun_h), origin},
+             {Words::tr("More than as it stands"), timeWords(gained.sun_h, units), {}},
+             {Words::tr("Light for growth then"),
+              molWords(standing.dli_mol + gained.dli_mol, units), origin},
+             {Words::tr("More than as it stands"), molWords(gained.dli_mol, units), {}},
+             {Words::tr("Share of the tree's leaf that it costs"), units.share(of.cut.leafShare),
+              QStringLiteral("C2")},
+             {Words::tr("Sun for each percent = sun gained / percent of leaf"),
+              timeWords(of.cut.perPercent.sun_h, units),
+              {}}},
+            {}};
+}
+
 } // namespace
 
 Chain chainOf(const YearAsked& of, const model::Garden& garden, const model::Tables& tables,
@@ -117,6 +137,27 @@ Chain chainOf(const YearAsked& of, const model::Garden& garden, const model::Tab
         if (const auto* plant = findPlant(tables, planting->plant))
             if (auto need = needPart(*plant, tables, units))
                 chain.parts.push_back(std::move(*need));
+    return chain;
+}
+
+Chain chainOf(const GainAsked& of, const model::Garden& garden, const model::Tables& tables,
+              const Wording& wording)
+{
+    const Units& units = wording.units;
+    const YearAsked season{of.surface, of.weather, std::nullopt};
+    const auto day = meanDay(season, garden, units);
+    const auto leaf = chainOf(of.taken, {}, wording, tables.sources);
+    Chain chain;
+    chain.title = Words::tr("Why so much light for so much leaf?");
+    chain.answer = cutSentence(of.cut, garden, units);
+    chain.about = Words::tr("%1, on a mean day of %2.")
+                      .arg(capitalised(surfaceName(of.surface, garden)), day.when);
+    chain.method = QStringLiteral("docs/methods/light.md");
+    chain.parts = {openPart(season, day, garden.place, units), takenPart(day.light, garden, units),
+                   gainPart(of, units)};
+    for (const auto& part : leaf.parts)
+        if (chain.parts.size() < 5) // the whole tree's leaf, and what comes off
+            chain.parts.push_back(part);
     return chain;
 }
 

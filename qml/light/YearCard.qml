@@ -70,7 +70,10 @@ Card {
     Repeater {
         id: cutList
         model: root.light.cuts
-        FactRow { onChosen: (id) => root.light.choose(id) }
+        FactRow {
+            onChosen: (id) => root.light.choose(id)
+            onWhyWanted: (why) => root.why.ask(why)
+        }
     }
     Note {
         Layout.topMargin: Theme.gap

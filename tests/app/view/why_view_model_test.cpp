@@ -123,6 +123,15 @@ TEST_F(WhyTest, EachMonthOfTheYearAndItsSeasonHaveAChainThatEndsInTheFigureShown
     ask(light.taken()->facts().front().why);
     EXPECT_TRUE(step("Without the maple").first.startsWith(light.taken()->facts().front().figure));
     EXPECT_TRUE(why_.title().contains(QStringLiteral("April")));
+    why_.close();
+    ASSERT_FALSE(light.cuts()->facts().empty());
+    for (const auto& cut : light.cuts()->facts()) {
+        ask(cut.why);
+        EXPECT_EQ(why_.answer(), cut.sentence);
+        EXPECT_TRUE(cut.figure.startsWith(step("More than as it stands").first));
+        EXPECT_TRUE(cut.figure.endsWith(step("Share = leaf that goes").first));
+        why_.close();
+    }
 }
 
 TEST_F(WhyTest, CutsAndWhoHaveTheirChains)
