@@ -1,3 +1,4 @@
+#include "app/assess/kept_memory.hpp"
 #include "app/command/command_line.hpp"
 #include "app/tables/tables.hpp"
 #include "app/window/window.hpp"
@@ -7,6 +8,7 @@
 /// Puts the parts together; the only file that sees them all.
 int main(int argc, char** argv)
 {
+    app::keepFreedMemory();
     QStringList arguments;
     for (int i = 1; i < argc; ++i)
         arguments << QString::fromLocal8Bit(argv[i]);

@@ -286,6 +286,11 @@ void Workspace::takeFull(const Ask& ask, const std::shared_ptr<const model::Asse
     if (full && asked && !full->suggestion.cuts.empty()) {
         treeAfter_ = model::advice::afterCuts(*asked, model::advice::cutsOf(full->suggestion));
     }
+    if (full && isCurrent()) { // to the last digit, which a drag leaves a millionth off
+        quick_ = std::make_shared<const QuickAnswer>(QuickAnswer{full->load, full->headroom});
+        quickAsk_ = ask;
+        emit quickChanged();
+    }
     emit fullChanged();
 }
 
