@@ -1,7 +1,5 @@
 #include "app/assess/quick_study.hpp"
 
-#include "model/load/sag.hpp"
-
 #include <algorithm>
 #include <stdexcept>
 
@@ -21,16 +19,19 @@ QuickAnswer QuickStudy::answer(const Ask& ask)
                             ask.question.gust_m_s.value_or(garden.designGust_m_s));
     auto loads =
         load(*tree, *species, {tree->id, tree->species, garden.place, garden.exposure, conditions});
-    const auto sag = model::load::sagUnder(*tree, foliation_, *species, model::load::kHeaviest);
+    const auto sag =
+        model::load::sagUnder(*tree, foliation_, *species, model::load::kHeaviest, rest_);
     return {std::move(loads), model::headroom::treeHeadroom(garden, *tree, sag.tree,
-                                          model::headroom::Overhang::leftOut)};
+                                                            model::headroom::Overhang::leftOut)};
 }
 
 const model::load::TreeLoad& QuickStudy::load(const model::Tree& tree,
                                               const model::Species& species, const Asked& asked)
 {
-    if (!asked_ || asked_->tree != asked.tree || asked_->species != asked.species)
+    if (!asked_ || asked_->tree != asked.tree || asked_->species != asked.species) {
         leaf_.emplace(species);
+        rest_ = {};
+    }
     const bool keep = asked_ == asked;
     asked_.reset(); // a refusal below leaves the studies half told
     foliation_ = leaf_->redraw(tree);

@@ -3,6 +3,7 @@
 #include "app/assess/answers.hpp"
 #include "model/crown/foliage_study.hpp"
 #include "model/load/load_study.hpp"
+#include "model/load/sag.hpp"
 
 #include <optional>
 
@@ -34,6 +35,7 @@ private:
     std::optional<model::FoliageStudy> leaf_;
     model::Foliation foliation_;
     std::optional<model::load::LoadStudy> load_;
+    model::load::Rest rest_; ///< where the tree hung last
 };
 
 } // namespace app

@@ -14,6 +14,7 @@ namespace model::load {
 namespace {
 
 constexpr int kMostRounds = 300;
+constexpr int kFewRounds = 20; // from a rest that is near; it takes about four
 constexpr double kSamePush = 0.002;
 constexpr double kAtRest_m = 2e-4;   // no tip has further to go
 constexpr double kNearRest_m = 5e-3; // near enough to let more load come on
@@ -86,7 +87,28 @@ public:
 
     /// Floppy wood can have several shapes at rest. The tree comes to the one that it is led to as
     /// the load comes on, so where it bends far that is done in stages.
-    BentShape run()
+    BentShape run() { return runFromDrawn(); }
+
+    /// The same from another tree's rest, if it fits and is near; tells its own.
+    BentShape run(Rest& rest)
+    {
+        const BentShape drawn = shape_;
+        if (!fits(rest) || !goOnFrom(rest)) {
+            shape_ = drawn;
+            for (auto& limb : turns_)
+                std::ranges::fill(limb, Turns{});
+            shape_ = runFromDrawn();
+        }
+        rest.push_N = shape_.push_N;
+        rest.turns_rad.assign(turns_.size(), {});
+        for (std::size_t limb = 0; limb < turns_.size(); ++limb)
+            for (const auto& piece : turns_[limb])
+                rest.turns_rad[limb].push_back({piece.inner_rad, piece.outer_rad});
+        return std::move(shape_);
+    }
+
+private:
+    BentShape runFromDrawn()
     {
         const BentShape drawn = shape_;
         if (comeOn(1) && isGentle())
@@ -98,10 +120,11 @@ public:
         return std::move(shape_);
     }
 
-private:
+    [[nodiscard]] bool fits(const Rest& rest) const;
+    bool goOnFrom(const Rest& rest);
     bool comeOn(int stages);
     [[nodiscard]] bool isGentle() const;
-    bool settle(double share, double rest_m);
+    bool settle(double share, double rest_m, int rounds = kMostRounds);
     double turnTowards(const TreeSections& moments);
     const TreeSections& momentsUnder(double share);
     [[nodiscard]] std::pair<Vec3, Vec3> missing(std::size_t limb, std::size_t piece,
@@ -136,6 +159,26 @@ bool Bending::comeOn(int stages)
     return settled;
 }
 
+bool Bending::fits(const Rest& rest) const
+{
+    return rest.push_N.size() == shape_.push_N.size() &&
+           std::ranges::equal(rest.turns_rad, turns_,
+                              [](const auto& a, const auto& b) { return a.size() == b.size(); });
+}
+
+/// \return false if there is no rest near that one
+bool Bending::goOnFrom(const Rest& rest)
+{
+    for (std::size_t limb = 0; limb < turns_.size(); ++limb)
+        for (std::size_t i = 0; i < turns_[limb].size(); ++i) {
+            turns_[limb][i].inner_rad = rest.turns_rad[limb][i][0];
+            turns_[limb][i].outer_rad = rest.turns_rad[limb][i][1];
+        }
+    shape_.push_N = rest.push_N;
+    place();
+    return settle(1.0, kAtRest_m, kFewRounds);
+}
+
 bool Bending::isGentle() const
 {
     return std::ranges::all_of(turns_, [](const std::vector<Turns>& limb) {
@@ -147,9 +190,9 @@ bool Bending::isGentle() const
 }
 
 /// Goes to rest under this share of the change of weight. \return false if no rest was found
-bool Bending::settle(double share, double rest_m)
+bool Bending::settle(double share, double rest_m, int rounds)
 {
-    for (int round = 0; round < kMostRounds; ++round) {
+    for (int round = 0; round < rounds; ++round) {
         const double missing_m = turnTowards(momentsUnder(share));
         place();
         if (missing_m < rest_m && !pushProps())
@@ -284,6 +327,11 @@ bool Bending::pushProps()
 BentShape bend(const ElasticTree& tree, const TreeWeight& drawn, const TreeWeight& now)
 {
     return Bending(tree, drawn, now).run();
+}
+
+BentShape bend(const ElasticTree& tree, const TreeWeight& drawn, const TreeWeight& now, Rest& rest)
+{
+    return Bending(tree, drawn, now).run(rest);
 }
 
 std::vector<double> propPushes_N(const ElasticTree& tree, const TreeWeight& drawn,

@@ -54,10 +54,22 @@ using Sections = std::array<Vec3, 3>;
 /// For each limb, for each of its pieces.
 using TreeSections = std::vector<std::vector<Sections>>;
 
+/// Where a bent tree came to rest, for one like it to start from.
+struct Rest {
+    /// By how much the inner and outer half of each piece turned, for each limb.
+    std::vector<std::vector<std::array<Vec3, 2>>> turns_rad;
+    std::vector<double> push_N; ///< of each prop
+};
+
 /// The shape a tree takes when what weighs on it changes from `drawn`, in which it has the drawn
 /// shape and its props bear nothing, to `now` (L29, L30). Not limited to small bending.
 [[nodiscard]] BentShape bend(const ElasticTree& tree, const TreeWeight& drawn,
                              const TreeWeight& now);
+
+/// The same, as near to rest as that and sooner there, if the tree is nearly that of `rest`; else
+/// it starts from the drawn shape. \param rest  may be empty; afterwards it is that of this tree
+[[nodiscard]] BentShape bend(const ElasticTree& tree, const TreeWeight& drawn,
+                             const TreeWeight& now, Rest& rest);
 
 /// What each prop pushes up with after the same change, N, bending being small (L30).
 [[nodiscard]] std::vector<double> propPushes_N(const ElasticTree& tree, const TreeWeight& drawn,

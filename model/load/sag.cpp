@@ -112,10 +112,17 @@ double largestDrop_m(const Limb& drawn, const Limb& sagging)
 Sag sagUnder(const Tree& tree, const Foliation& foliation, const Species& species,
              const Conditions& conditions)
 {
+    Rest none;
+    return sagUnder(tree, foliation, species, conditions, none);
+}
+
+Sag sagUnder(const Tree& tree, const Foliation& foliation, const Species& species,
+             const Conditions& conditions, Rest& rest)
+{
     const auto order = limbOrder(tree);
     const auto limbs = cutLimbs(tree, order, foliation, species, conditions);
     const auto elastic = elasticTree(tree, order, limbs, species);
-    const auto shape = bend(elastic, drawnWeight(limbs, species), hungWeight(limbs, species));
+    const auto shape = bend(elastic, drawnWeight(limbs, species), hungWeight(limbs, species), rest);
     return hang(tree, limbs, shape, elastic.props);
 }
 

@@ -2,6 +2,7 @@
 
 #include "model/crown/foliage.hpp"
 #include "model/garden/tree.hpp"
+#include "model/load/bending.hpp"
 #include "model/load/conditions.hpp"
 #include "model/species/species.hpp"
 
@@ -35,6 +36,11 @@ struct Sag {
 /// \throws std::domain_error  on a tree that validate() refuses, or ice of no thickness
 [[nodiscard]] Sag sagUnder(const Tree& tree, const Foliation& foliation, const Species& species,
                            const Conditions& conditions);
+
+/// The same as near as can be measured, and sooner, for a tree that is drawn on again and again.
+/// \param rest  where it hung last, which is told anew; empty at first
+[[nodiscard]] Sag sagUnder(const Tree& tree, const Foliation& foliation, const Species& species,
+                           const Conditions& conditions, Rest& rest);
 
 /// What hangs on a tree at its heaviest without frost: wet, in leaf, and in fruit.
 inline constexpr Conditions kHeaviest{

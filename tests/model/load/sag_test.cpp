@@ -141,6 +141,29 @@ TEST(SpringBack, RaisesTheLimbThatIsCut)
     }
 }
 
+// Law: a tree that is drawn on step by step hangs as one that is seen for the first time, within
+// what counts as at rest; so does one that has other limbs than before.
+TEST(Sag, IsTheSameFromWhereTheTreeHungBefore)
+{
+    Rest rest;
+    auto tree = spreading(3, 5, 2);
+    for (int step = 0; step < 6; ++step) {
+        auto& limb = tree.limbs[2];
+        for (std::size_t s = 1; s < limb.stations.size(); ++s)
+            limb.stations[s].position_m += {0.02 * static_cast<double>(s), 0.01, -0.02};
+        if (step == 3) // one that bears no other
+            tree.limbs.erase(std::ranges::find_if(tree.limbs, [&](const Limb& bare) {
+                return std::ranges::find(tree.limbs, bare.id, &Limb::parent) == tree.limbs.end();
+            }));
+        const auto foliation = foliate(tree, redMaple());
+        const auto goneOn = sagUnder(tree, foliation, redMaple(), kHeaviest, rest);
+        const auto atOnce = sagUnder(tree, foliation, redMaple(), kHeaviest);
+        EXPECT_TRUE(goneOn.settled);
+        for (std::size_t i = 0; i < tree.limbs.size(); ++i)
+            EXPECT_NEAR(goneOn.limbs[i].tip_m, atOnce.limbs[i].tip_m, 5e-4) << i;
+    }
+}
+
 // Law: thinning by a share lets a limb rise by that share of what its leaf weighs it down.
 TEST(SpringBack, GrowsWithWhatIsTaken)
 {
