@@ -1496,6 +1496,10 @@
         <source>and width</source>
         <translation>und Breite</translation>
     </message>
+    <message>
+        <source>Length towards</source>
+        <translation>Länge nach</translation>
+    </message>
 </context>
 <context>
     <name>TickRow</name>
@@ -6332,6 +6336,14 @@
     <message>
         <source>stem</source>
         <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>Bearing: degrees clockwise from north, from 0 to 360, such as %1 for east.</source>
+        <translation>Richtung: Grad im Uhrzeigersinn von Norden, von 0 bis 360, etwa %1 für Osten.</translation>
+    </message>
+    <message>
+        <source>bearing</source>
+        <translation>Richtung</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,8 @@
 #include "app/words/wording.hpp"
 #include "model/headroom/headroom.hpp"
 
+#include <cmath>
+
 namespace app {
 namespace {
 
@@ -14,6 +16,12 @@ QString plantName(const model::Plant& plant)
 {
     return QCoreApplication::translate("app::ThingViewModel", "%1 (%2)", "common name, Latin name")
         .arg(commonName(plant), QString::fromStdString(plant.latin));
+}
+
+/// From the bearing of a crown's spread to that of its longer way, which is shown as its length.
+double longWay_deg(const model::Neighbour& tree)
+{
+    return tree.across_m.value_or(tree.spread_m) > tree.spread_m ? 90.0 : 0.0;
 }
 
 } // namespace
@@ -252,6 +260,37 @@ void ThingViewModel::setStem(const QString& typed)
     change(tr("stem"), [stem_m](model::Garden& garden, ThingRef thing) {
         if (thing.kind == ThingKind::neighbour)
             garden.neighbours[thing.index].stemDiameter_m = stem_m;
+    });
+}
+
+QString ThingViewModel::bearing() const
+{
+    const auto thing = editor_.chosen();
+    if (!isNeighbour())
+        return {};
+    const auto& tree = workspace_.garden().neighbours[thing->index];
+    return workspace_.units().angle(std::fmod(tree.bearing_deg + longWay_deg(tree), 360.0));
+}
+
+void ThingViewModel::setBearing(const QString& typed)
+{
+    if (typed == bearing() || !isNeighbour())
+        return;
+    QString number = typed.trimmed();
+    number.remove(QChar(u'°'));
+    bool good = false;
+    const double bearing_deg = workspace_.units().locale().toDouble(number.trimmed(), &good);
+    if (!good || bearing_deg < 0.0 || bearing_deg > 360.0) {
+        workspace_.say(tr("Bearing: degrees clockwise from north, from 0 to 360, such as %1 for "
+                          "east.")
+                           .arg(workspace_.units().angle(90.0)));
+        emit changed();
+        return;
+    }
+    change(tr("bearing"), [bearing_deg](model::Garden& garden, ThingRef thing) {
+        if (thing.kind == ThingKind::neighbour)
+            garden.neighbours[thing.index].bearing_deg =
+                std::fmod(bearing_deg + 360.0 - longWay_deg(garden.neighbours[thing.index]), 360.0);
     });
 }
 

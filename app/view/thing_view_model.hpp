@@ -32,6 +32,7 @@ class ThingViewModel final : public QObject {
     Q_PROPERTY(bool isNeighbour READ isNeighbour NOTIFY changed FINAL)
     Q_PROPERTY(QString crownBase READ crownBase WRITE setCrownBase NOTIFY changed FINAL)
     Q_PROPERTY(QString stem READ stem WRITE setStem NOTIFY changed FINAL)
+    Q_PROPERTY(QString bearing READ bearing WRITE setBearing NOTIFY changed FINAL)
     Q_PROPERTY(QString headroom READ headroom WRITE setHeadroom NOTIFY changed FINAL)
     Q_PROPERTY(QString usualHeadroom READ usualHeadroom NOTIFY changed FINAL)
     Q_PROPERTY(QString voltage READ voltage WRITE setVoltage NOTIFY changed FINAL)
@@ -66,6 +67,8 @@ public:
     void setCrownBase(const QString& typed);
     [[nodiscard]] QString stem() const; ///< thickness of a neighbour's; empty: not known
     void setStem(const QString& typed);
+    [[nodiscard]] QString bearing() const; ///< of the longer way of a neighbour's crown
+    void setBearing(const QString& typed);
     [[nodiscard]] QString headroom() const; ///< wanted over a strip; empty: the usual one
     void setHeadroom(const QString& typed);
     [[nodiscard]] QString usualHeadroom() const;

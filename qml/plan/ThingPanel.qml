@@ -118,6 +118,13 @@ ColumnLayout {
             value: root.thing.width
             onSettled: (text) => root.thing.width = text
         }
+        Fact {
+            objectName: "thingBearing"
+            visible: root.thing.isNeighbour
+            label: qsTr("Length towards")
+            value: root.thing.bearing
+            onSettled: (text) => root.thing.bearing = text
+        }
     }
     RowLayout {
         spacing: Theme.gap

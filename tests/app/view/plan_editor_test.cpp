@@ -171,6 +171,20 @@ TEST_F(PlanEditorTest, ATreeNextDoorHasItsFactsTyped)
     EXPECT_EQ(tree().species, "Picea abies");
     thing_.setStem(QString());
     EXPECT_FALSE(tree().stemDiameter_m);
+    thing_.setLength(QStringLiteral("9 m"));
+    thing_.setBearing(QStringLiteral("30"));
+    EXPECT_EQ(thing_.bearing(), QStringLiteral("30°"));
+    EXPECT_NEAR(std::max(tree().spread_m, tree().across_m.value_or(0.0)), 9.0, 1e-9);
+    const auto box = cornersOf(garden(), *editor_.chosen());
+    double farthest =
+        0.0; // Closed form: the ends of a 9 m box that points 30 degrees east of north
+    for (const auto corner : box)
+        farthest = std::max(farthest, (corner.x - tree().position_m.x) * 0.5 +
+                                          (corner.y - tree().position_m.y) * std::sqrt(0.75));
+    EXPECT_NEAR(farthest, 4.5, 1e-6);
+    thing_.setBearing(QStringLiteral("north"));
+    EXPECT_TRUE(workspace_.problem().contains(QStringLiteral("degrees")));
+    EXPECT_EQ(thing_.bearing(), QStringLiteral("30°"));
     const auto kept = garden();
     thing_.setCrownBase(QStringLiteral("13 m")); // over its top
     EXPECT_EQ(garden(), kept);
