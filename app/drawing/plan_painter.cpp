@@ -1,6 +1,7 @@
 #include "app/drawing/plan_painter.hpp"
 
 #include "app/drawing/label_room.hpp"
+#include "app/drawing/layer.hpp"
 #include "app/drawing/pens.hpp"
 
 #include <QImage>
@@ -136,9 +137,13 @@ private:
 
     void drawTree(const PlanTree& tree)
     {
-        p_.setPen(QPen(tree.chosen ? c_.chosen : withAlpha(c_.leaf, 0.9), tree.chosen ? 2.0 : 1.0));
-        p_.setBrush(withAlpha(c_.leaf, scene_.map ? 0.0 : tree.chosen ? 0.30 : 0.20));
-        p_.drawPath(tree.crown.simplified());
+        drawTogether(
+            p_, tree.crown,
+            QPen(tree.chosen ? c_.chosen : withAlpha(c_.leaf, 0.9), tree.chosen ? 2.0 : 1.0),
+            withAlpha(c_.leaf, scene_.map    ? 0.0
+                               : tree.chosen ? 0.30
+                                             : 0.20),
+            QRectF(QPointF(0.0, 0.0), scene_.canvas));
         p_.setPen(QPen(c_.ink, 1.0));
         p_.setBrush(c_.bark);
         p_.drawEllipse(tree.stem, tree.stemRadius, tree.stemRadius);

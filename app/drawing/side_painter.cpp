@@ -19,8 +19,9 @@ constexpr double kBadgeRadius = 11.0;
 
 class SidePainter {
 public:
-    SidePainter(QPainter& painter, const SideScene& scene, const DrawingPalette& colours)
-        : p_(painter), scene_(scene), c_(colours), room_(scene.canvas)
+    SidePainter(QPainter& painter, const SideScene& scene, const DrawingPalette& colours,
+                SidePictures& pictures)
+        : p_(painter), scene_(scene), c_(colours), pictures_(pictures), room_(scene.canvas)
     {
     }
 
@@ -161,29 +162,55 @@ private:
         for (const auto& leaf : scene_.leaves) {
             const double fullness = 0.35 + 0.65 * scene_.leafShare;
             const double alpha = (0.10 + 0.08 * leaf.nearness) * fullness;
-            p_.setPen(Qt::NoPen);
-            p_.setBrush(withAlpha(c_.leaf, leaf.chosen ? alpha + 0.14 : alpha));
-            p_.drawPath(leaf.bodies);
-            if (scene_.leafShare > 0.05) {
-                p_.setBrush(withAlpha(c_.leaf, (0.28 + 0.30 * leaf.nearness) * scene_.leafShare));
-                p_.drawPath(leaf.dabs);
-            }
-            if (leaf.chosen) {
-                p_.setPen(QPen(withAlpha(c_.leaf, 0.9), 1.2));
-                p_.setBrush(Qt::NoBrush);
-                p_.drawPath(leaf.bodies.simplified());
-            }
+            SidePictures::LeafLook look{leaf.bodies, leaf.dabs,
+                                        withAlpha(c_.leaf, leaf.chosen ? alpha + 0.14 : alpha),
+                                        QColor(), QColor()};
+            if (scene_.leafShare > 0.05)
+                look.dab = withAlpha(c_.leaf, (0.28 + 0.30 * leaf.nearness) * scene_.leafShare);
+            if (leaf.chosen)
+                look.outline = withAlpha(c_.leaf, 0.9);
+            const auto bounds = seenPart(leaf.bodies.boundingRect(), 6.0);
+            pictures_.leaf.draw(p_, leaf.limb, look, bounds,
+                                [&](QPainter& on) { paintLeaf(on, look, bounds); });
         }
+    }
+
+    static void paintLeaf(QPainter& on, const SidePictures::LeafLook& look, const QRectF& within)
+    {
+        on.setPen(Qt::NoPen);
+        on.setBrush(look.body);
+        on.drawPath(look.bodies);
+        if (look.dab.isValid()) {
+            on.setBrush(look.dab);
+            on.drawPath(look.dabs);
+        }
+        if (look.outline.isValid())
+            drawTogether(on, look.bodies, QPen(look.outline, 1.2), Qt::NoBrush, within);
+    }
+
+    /// The part of a rectangle that is seen, with room for pens around it.
+    [[nodiscard]] QRectF seenPart(const QRectF& bounds, double around) const
+    {
+        return bounds.adjusted(-around, -around, around, around) &
+               QRectF(QPointF(0.0, 0.0), scene_.canvas);
     }
 
     void shoots()
     {
         for (const auto& leaf : scene_.leaves) {
-            p_.setPen(QPen(
-                withAlpha(c_.leaf, (0.25 + 0.35 * leaf.nearness) * (0.4 + 0.6 * scene_.leafShare)),
-                1.2, Qt::SolidLine, Qt::RoundCap));
+            if (leaf.shoots.empty())
+                continue;
+            const SidePictures::ShootsLook look{
+                leaf.shoots,
+                withAlpha(c_.leaf, (0.25 + 0.35 * leaf.nearness) * (0.4 + 0.6 * scene_.leafShare))};
+            QRectF bounds;
             for (const auto& shoot : leaf.shoots)
-                p_.drawLine(shoot);
+                bounds |= QRectF(shoot.p1(), shoot.p2()).normalized().adjusted(-1, -1, 1, 1);
+            pictures_.shoots.draw(p_, leaf.limb, look, seenPart(bounds, 2.0), [&](QPainter& on) {
+                on.setPen(QPen(look.colour, 1.2, Qt::SolidLine, Qt::RoundCap));
+                for (const auto& shoot : look.shoots)
+                    on.drawLine(shoot);
+            });
         }
     }
 
@@ -200,22 +227,30 @@ private:
     void limbs()
     {
         for (const auto& limb : scene_.limbs) {
-            if (limb.chosen) {
-                p_.setPen(QPen(c_.chosen, 7.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-                p_.setBrush(Qt::NoBrush);
-                p_.drawPath(limb.wood);
-            }
-            // The outline first, so that the fill covers where one stretch of wood meets the next.
-            QPen edge(withAlpha(c_.ink, 0.85), 2.2);
+            SidePictures::WoodLook look{limb.wood, limbBrush(limb),
+                                        QPen(withAlpha(c_.ink, 0.85), 2.2), QColor()};
             if (limb.guessed)
-                edge.setDashPattern({1.5, 1.5});
-            p_.setPen(edge);
-            p_.setBrush(Qt::NoBrush);
-            p_.drawPath(limb.wood);
-            p_.setPen(Qt::NoPen);
-            p_.setBrush(limbBrush(limb));
-            p_.drawPath(limb.wood);
+                look.edge.setDashPattern({1.5, 1.5});
+            if (limb.chosen)
+                look.halo = c_.chosen;
+            pictures_.wood.draw(p_, limb.limb, look, seenPart(limb.wood.boundingRect(), 6.0),
+                                [&](QPainter& on) { paintWood(on, look); });
         }
+    }
+
+    static void paintWood(QPainter& on, const SidePictures::WoodLook& look)
+    {
+        on.setBrush(Qt::NoBrush);
+        if (look.halo.isValid()) {
+            on.setPen(QPen(look.halo, 7.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            on.drawPath(look.wood);
+        }
+        // The outline first, so that the fill covers where one stretch of wood meets the next.
+        on.setPen(look.edge);
+        on.drawPath(look.wood);
+        on.setPen(Qt::NoPen);
+        on.setBrush(look.fill);
+        on.drawPath(look.wood);
     }
 
     QBrush limbBrush(const SceneLimb& limb) const
@@ -399,14 +434,17 @@ private:
     QPainter& p_;
     const SideScene& scene_;
     const DrawingPalette& c_;
+    SidePictures& pictures_;
     LabelRoom room_;
 };
 
 } // namespace
 
-void paintSide(QPainter& painter, const SideScene& scene, const DrawingPalette& colours)
+void paintSide(QPainter& painter, const SideScene& scene, const DrawingPalette& colours,
+               SidePictures* pictures)
 {
-    SidePainter(painter, scene, colours).paint();
+    SidePictures once;
+    SidePainter(painter, scene, colours, pictures ? *pictures : once).paint();
 }
 
 } // namespace app

@@ -28,7 +28,8 @@ struct SceneLimb {
     std::optional<double> utilisation; ///< blank: not worked out
     bool hasStrength{true};            ///< false: dead or cracked
     bool chosen{};
-    bool guessed{}; ///< its diameters are a guess
+    bool guessed{};     ///< its diameters are a guess
+    std::size_t limb{}; ///< index into the limbs of the tree that is shown
 };
 
 /// The leaf of one limb: the outline of its leafy bodies and the shoots that hang from them.
@@ -38,6 +39,7 @@ struct SceneLeaf {
     std::vector<QLineF> shoots;
     double nearness{}; ///< 0 far side of the crown .. 1 near side
     bool chosen{};
+    std::size_t limb{}; ///< index into the limbs of the tree that is shown
 };
 
 enum class Ground { strip, bed, lawn, pond };

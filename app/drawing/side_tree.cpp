@@ -180,8 +180,11 @@ void addLimbs(SideScene& scene, const SideInput& input)
         const auto& limb = input.shown.limbs[index];
         SceneLimb drawn{
             kept.drawn(index, limb, input.frame, [&] { return wood(limb, input.frame); }),
-            std::nullopt, true, limb.id == input.chosenLimb,
-            limb.measured == model::Measured::guessed};
+            std::nullopt,
+            true,
+            limb.id == input.chosenLimb,
+            limb.measured == model::Measured::guessed,
+            index};
         if (const auto load = input.load(limb.id)) {
             drawn.utilisation = load->utilisation;
             drawn.hasStrength = load->hasStrength;
@@ -216,6 +219,7 @@ void addLeaves(SideScene& scene, const SideInput& input)
         const auto& limb = limbs[index];
         leaf.nearness = std::clamp(0.5 - 0.5 * middleDepth_m(limb, input.frame) / reach, 0.0, 1.0);
         leaf.chosen = limb.id == input.chosenLimb;
+        leaf.limb = index;
         scene.leaves.push_back(std::move(leaf));
     }
 }

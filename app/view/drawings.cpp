@@ -1,7 +1,6 @@
 #include "app/view/drawings.hpp"
 
 #include "app/drawing/plan_painter.hpp"
-#include "app/drawing/side_painter.hpp"
 
 #include <QPainter>
 
@@ -68,7 +67,7 @@ void SideDrawing::draw(QPainter& painter, const DrawingPalette& colours)
 {
     if (!side_)
         return;
-    paintSide(painter, side_->scene(), colours);
+    paintSide(painter, side_->scene(), colours, &pictures_);
     painter.setPen(QPen(colours.chosen, 4.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
     painter.drawPolyline(side_->stroke());

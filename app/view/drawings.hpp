@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/side_painter.hpp"
 #include "app/view/drawing_colours.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
@@ -62,6 +63,7 @@ protected:
 
 private:
     SideViewModel* side_{};
+    SidePictures pictures_;
 };
 
 /// The plan, drawn.

@@ -86,7 +86,7 @@ public:
 
     void drawSide() { benchmark::DoNotOptimize(pages_.side.scene()); }
     void drawPlan() { benchmark::DoNotOptimize(pages_.plan.scene()); }
-    void paintSide() { app::paintSide(painter(), pages_.side.scene(), paperPalette()); }
+    void paintSide() { app::paintSide(painter(), pages_.side.scene(), paperPalette(), &pictures_); }
     void paintPlan() { app::paintPlan(painter(), pages_.plan.scene(), paperPalette()); }
 
 private:
@@ -119,6 +119,7 @@ private:
                  {}};
     QImage canvas_{900, 600, QImage::Format_ARGB32_Premultiplied};
     QPainter painter_;
+    SidePictures pictures_;
     int answers_{};
     int shadows_{};
     int maps_{};
