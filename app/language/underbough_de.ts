@@ -5233,7 +5233,7 @@
     </message>
     <message>
         <source>Not reached inside the guideline; these cuts come as close as any that were found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb des Richtwerts nicht erreicht; näher als diese kamen keine gefundenen Schnitte.</translation>
     </message>
 </context>
 <context>
