@@ -169,7 +169,7 @@ TEST(TreeLoad, GivesDeadAndCrackedWoodNoStrength)
     const auto limb = limbIndex(tree, "1");
     const auto lateral = limbIndex(tree, "1b");
     const auto sound = loads(tree, foliation, 25.0);
-    for (const auto kind : {DefectKind::dead, DefectKind::crack}) {
+    for (const auto kind : {DefectKind::dead, DefectKind::broken, DefectKind::crack}) {
         auto ill = tree;
         Defect defect;
         defect.kind = kind;
@@ -181,7 +181,8 @@ TEST(TreeLoad, GivesDeadAndCrackedWoodNoStrength)
         EXPECT_GE(load.limbs[limb].utilisation, 1.0);
         EXPECT_TRUE(std::isfinite(load.limbs[limb].utilisation));
         EXPECT_GE(load.limbs[limb].governingAt_m, 1.0 - 1e-6);
-        // A limb that grows from dead wood is dead; beyond a crack it still has its own.
+        // A limb that grows from dead or broken wood is lost with it; beyond a crack it still has
+        // its own.
         EXPECT_EQ(load.limbs[lateral].hasStrength, kind == DefectKind::crack);
         EXPECT_DOUBLE_EQ(load.limbs[limb].mass_kg, sound.limbs[limb].mass_kg);
     }

@@ -307,6 +307,8 @@ TEST(Strength, IsNeverGivenToCracksOrDeadWood)
 {
     EXPECT_FALSE(leavesStrength(DefectKind::crack));
     EXPECT_FALSE(leavesStrength(DefectKind::dead));
+    EXPECT_FALSE(leavesStrength(DefectKind::broken));
+    EXPECT_TRUE(leavesStrength(DefectKind::rubbing));
     EXPECT_TRUE(leavesStrength(DefectKind::cavity));
     EXPECT_TRUE(leavesStrength(DefectKind::openCavity));
 }
