@@ -6,6 +6,7 @@
 #include "model/load/sag.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace model::advice {
 namespace {
@@ -69,12 +70,31 @@ public:
             Offer offer{share, found.choice.leaf, found.choice.cuts, {}};
             std::vector<std::optional<double>> wanted;
             offer.reached = measured(afterCuts(patient_.tree, offer.cuts), wanted);
+            // Coming closest ends within a hair: what less leaf does, more does too.
+            if (!tradeOff_.offers.empty() && !isBetter(offer, tradeOff_.offers.back())) {
+                offer = tradeOff_.offers.back();
+                offer.leafMost = share;
+            }
             tradeOff_.offers.push_back(std::move(offer));
         }
         return std::move(tradeOff_);
     }
 
 private:
+    /// In anything at all.
+    [[nodiscard]] bool isBetter(const Offer& offer, const Offer& than) const
+    {
+        const bool relief = tradeOff_.lack == Lack::relief;
+        const double clear = relief ? 0.0 : std::numeric_limits<double>::infinity();
+        for (std::size_t i = 0; i < offer.reached.size(); ++i) {
+            const double ours = offer.reached[i].value_or(clear);
+            const double theirs = than.reached[i].value_or(clear);
+            if (relief ? ours < theirs : ours > theirs)
+                return true;
+        }
+        return false;
+    }
+
     [[nodiscard]] std::vector<std::optional<double>>
     measured(const Tree& standing, std::vector<std::optional<double>>& wanted) const
     {

@@ -93,8 +93,8 @@ TEST(TradeOffs, ReachWhatTheySay)
         << "a quarter of the leaf relieves a maple";
 }
 
-// Law: on a maple with limbs enough, every five hundredths of the leaf buy some relief (the search
-// once stopped finding any at 14 %). ReachWhatTheySay holds each against the loads of the cut tree.
+// Law: on a maple with limbs enough, more of the leaf buys more relief (the search once stopped
+// finding any at 14 %), and never less. ReachWhatTheySay holds each against the cut tree's loads.
 TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
 {
     const Asked asked(example("maple-drive"));
@@ -103,13 +103,15 @@ TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
     ASSERT_GE(relief->offers.size(), 4u);
     double last = *relief->now[0];
     for (const auto& offer : relief->offers) {
-        EXPECT_LT(*offer.reached[0], last - 0.01) << offer.leafMost;
+        EXPECT_LE(*offer.reached[0], offer.leafMost < 0.16 ? last - 0.01 : last) << offer.leafMost;
         last = *offer.reached[0];
     }
+    EXPECT_LT(last, *relief->now[0] - 0.2);
 }
 
 // Law: no set of cuts relieves much more than the offer; the search proves it (A1, A6), which
-// doesn't know of the offers or how they are come upon.
+// doesn't know of the offers or how they are come upon. Beyond 15 % of the leaf what holds the
+// offers back is inner leaf that must stay on each limb, which the bound doesn't know: not proven.
 TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
 {
     constexpr double kCloseTo =
@@ -121,6 +123,8 @@ TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
     const Patient patient{asked.garden,  tree,  asked.foliations[0],
                           asked.species, kDate, &asked.around};
     for (const auto& offer : relief->offers) {
+        if (offer.leafMost > 0.16)
+            break;
         Targets targets(patient,
                         {{GoalKind::relief, Want::must, "", *offer.reached[0] - kCloseTo, {}, {}}});
         Ease headroomAside = targets.whole(); // each thing is looked at by itself
