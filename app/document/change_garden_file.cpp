@@ -4,6 +4,7 @@
 #include "app/document/garden_file.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/photo_rows.hpp"
+#include "app/words/fault_words.hpp"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -69,7 +70,7 @@ Transfer transferred(const QString& from, const QString& to, const model::Tables
     try {
         write(*file.garden, transfer);
     } catch (const StoreError& error) {
-        transfer.problem = QStringLiteral("%1: %2").arg(to, QString::fromUtf8(error.what()));
+        transfer.problem = QStringLiteral("%1: %2").arg(to, faultLine(error.faults().front()));
     }
     return transfer;
 }

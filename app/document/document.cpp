@@ -3,6 +3,7 @@
 #include "app/document/file_sentences.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/photo_rows.hpp"
+#include "app/words/fault_words.hpp"
 #include "model/document/validate.hpp"
 
 #include <QCoreApplication>
@@ -64,8 +65,7 @@ QString Document::change(const QString& name, model::Garden after, int gesture)
         return openElsewhereSentence(path_);
     const auto faults = model::validate(after);
     if (!faults.empty())
-        return tr("That can't be drawn: it needs %1.")
-            .arg(QString::fromStdString(faults.front().expected));
+        return tr("That can't be drawn: it needs %1.").arg(neededWords(faults.front()));
     if (after == *garden_)
         return {};
     Step step{++lastStep_, name.toStdString(), gesture, difference(*garden_, after)};
@@ -87,7 +87,7 @@ void Document::show(const GardenChange& change)
         reading.faults = model::validate(*reading.garden);
     if (!reading.faults.empty())
         return setFileProblem(tr("This step can't be gone back to: it needs %1.")
-                                  .arg(QString::fromStdString(reading.faults.front().expected)));
+                                  .arg(neededWords(reading.faults.front())));
     garden_ = std::make_shared<const model::Garden>(std::move(*reading.garden));
     emit gardenChanged();
 }

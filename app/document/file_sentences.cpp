@@ -1,5 +1,7 @@
 #include "app/document/file_sentences.hpp"
 
+#include "app/words/fault_words.hpp"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
@@ -48,7 +50,7 @@ const char* reasonOf(StoreError::Kind kind)
 
 QString notReadSentence(const QString& path, const std::vector<model::Fault>& faults)
 {
-    const auto first = QString::fromStdString(model::oneLine(faults.front()));
+    const auto first = faultLine(faults.front());
     if (faults.size() == 1)
         return say(QT_TRANSLATE_NOOP("GardenFile", "%1 can't be used. %2."))
             .arg(shown(path), first);
@@ -63,7 +65,7 @@ QString notWrittenSentence(const QString& path, const StoreError& error)
     return say(QT_TRANSLATE_NOOP("GardenFile", "%1 was not saved: %2. Your garden is still here; "
                                                "save it under another name, or "
                                                "try again once that is mended."))
-        .arg(shown(path), reason ? say(reason) : QString::fromStdString(error.what()));
+        .arg(shown(path), reason ? say(reason) : faultLine(error.faults().front()));
 }
 
 QString openElsewhereSentence(const QString& path)

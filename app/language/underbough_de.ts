@@ -5235,6 +5235,842 @@
         <source>Not reached inside the guideline; these cuts come as close as any that were found.</source>
         <translation>Innerhalb des Richtwerts nicht erreicht; näher als diese kamen keine gefundenen Schnitte.</translation>
     </message>
+    <message>
+        <source>%1 from %L2 to %L3</source>
+        <translation>%1, von %L2 bis %L3</translation>
+    </message>
+    <message>
+        <source>%1 over 0 and up to %L2</source>
+        <translation>%1, über 0 und bis %L2</translation>
+    </message>
+    <message>
+        <source>a latitude in degrees</source>
+        <translation>eine geographische Breite in Grad</translation>
+    </message>
+    <message>
+        <source>a longitude in degrees</source>
+        <translation>eine geographische Länge in Grad</translation>
+    </message>
+    <message>
+        <source>metres above the sea</source>
+        <translation>Meter über dem Meer</translation>
+    </message>
+    <message>
+        <source>a share of the time that the sun could shine</source>
+        <translation>ein Anteil der Zeit, in der die Sonne scheinen könnte</translation>
+    </message>
+    <message>
+        <source>a month</source>
+        <translation>ein Monat</translation>
+    </message>
+    <message>
+        <source>metres of fall in each metre</source>
+        <translation>Meter Gefälle auf jeden Meter</translation>
+    </message>
+    <message>
+        <source>a compass bearing in degrees</source>
+        <translation>eine Himmelsrichtung in Grad</translation>
+    </message>
+    <message>
+        <source>a height in metres</source>
+        <translation>eine Höhe in Metern</translation>
+    </message>
+    <message>
+        <source>metres above the ground</source>
+        <translation>Meter über dem Boden</translation>
+    </message>
+    <message>
+        <source>a height from %L1 cm below the ground to %L2 m above it</source>
+        <translation>eine Höhe von %L1 cm unter dem Boden bis %L2 m darüber</translation>
+    </message>
+    <message>
+        <source>a width in metres</source>
+        <translation>eine Breite in Metern</translation>
+    </message>
+    <message>
+        <source>a diameter in metres</source>
+        <translation>ein Durchmesser in Metern</translation>
+    </message>
+    <message>
+        <source>square metres of planting</source>
+        <translation>Quadratmeter Pflanzung</translation>
+    </message>
+    <message>
+        <source>kilovolts</source>
+        <translation>Kilovolt</translation>
+    </message>
+    <message>
+        <source>a gust in metres per second</source>
+        <translation>eine Böe in Metern je Sekunde</translation>
+    </message>
+    <message>
+        <source>metres a second</source>
+        <translation>Meter je Sekunde</translation>
+    </message>
+    <message>
+        <source>gust in m/s</source>
+        <translation>Böe in m/s</translation>
+    </message>
+    <message>
+        <source>metres east of the origin</source>
+        <translation>Meter östlich des Nullpunkts</translation>
+    </message>
+    <message>
+        <source>metres north of the origin</source>
+        <translation>Meter nördlich des Nullpunkts</translation>
+    </message>
+    <message>
+        <source>metres east of the tree&apos;s base</source>
+        <translation>Meter östlich des Stammfußes</translation>
+    </message>
+    <message>
+        <source>metres north of the tree&apos;s base</source>
+        <translation>Meter nördlich des Stammfußes</translation>
+    </message>
+    <message>
+        <source>metres of sound wood</source>
+        <translation>Meter gesundes Holz</translation>
+    </message>
+    <message>
+        <source>metres along the limb</source>
+        <translation>Meter den Ast entlang</translation>
+    </message>
+    <message>
+        <source>metres along the limb, before its tip,</source>
+        <translation>Meter den Ast entlang, vor seiner Spitze</translation>
+    </message>
+    <message>
+        <source>metres along the limb it grows from,</source>
+        <translation>Meter den Ast entlang, aus dem er wächst</translation>
+    </message>
+    <message>
+        <source>degrees of the way round</source>
+        <translation>Grad des Umfangs</translation>
+    </message>
+    <message>
+        <source>a radius in metres</source>
+        <translation>ein Radius in Metern</translation>
+    </message>
+    <message>
+        <source>a length in metres</source>
+        <translation>eine Länge in Metern</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>ein Anteil</translation>
+    </message>
+    <message>
+        <source>a share of the leaf</source>
+        <translation>ein Anteil des Laubs</translation>
+    </message>
+    <message>
+        <source>a share of the leaf, 0 to 1</source>
+        <translation>ein Anteil des Laubs, 0 bis 1</translation>
+    </message>
+    <message>
+        <source>kilograms of fruit</source>
+        <translation>Kilogramm Früchte</translation>
+    </message>
+    <message>
+        <source>a gust in m/s, up to 100</source>
+        <translation>eine Böe in m/s, bis 100</translation>
+    </message>
+    <message>
+        <source>mol/m2 of light a day</source>
+        <translation>mol/m2 Licht am Tag</translation>
+    </message>
+    <message>
+        <source>utilisation</source>
+        <translation>Auslastung</translation>
+    </message>
+    <message>
+        <source>hours of sun a day</source>
+        <translation>Stunden Sonne am Tag</translation>
+    </message>
+    <message>
+        <source>pixels</source>
+        <translation>Bildpunkte</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>metres for one pixel</source>
+        <translation>Meter je Bildpunkt</translation>
+    </message>
+    <message>
+        <source>degrees Celsius</source>
+        <translation>Grad Celsius</translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation>ein Jahr</translation>
+    </message>
+    <message>
+        <source>at most %L1 bytes (32 MB); is this a garden?</source>
+        <translation>höchstens %L1 Byte (32 MB); ist das ein Garten?</translation>
+    </message>
+    <message>
+        <source>a text of %L1 bytes</source>
+        <translation>ein Text von %L1 Byte</translation>
+    </message>
+    <message>
+        <source>%L1 bytes</source>
+        <translation>%L1 Byte</translation>
+    </message>
+    <message>
+        <source>at most %L1</source>
+        <translation>höchstens %L1</translation>
+    </message>
+    <message>
+        <source>at most %L1 %2</source>
+        <translation>höchstens %L1 %2</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Messpunkt</translation>
+    </message>
+    <message>
+        <source>stations</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>numbers</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>defects</source>
+        <translation>Schäden</translation>
+    </message>
+    <message>
+        <source>props</source>
+        <translation>Stützen</translation>
+    </message>
+    <message>
+        <source>limbs</source>
+        <translation>Äste</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>Bäume</translation>
+    </message>
+    <message>
+        <source>neighbours</source>
+        <translation>Bäume nebenan</translation>
+    </message>
+    <message>
+        <source>plantings</source>
+        <translation>Pflanzungen</translation>
+    </message>
+    <message>
+        <source>strips</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>electric lines</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>structures</source>
+        <translation>Bauwerke</translation>
+    </message>
+    <message>
+        <source>observations</source>
+        <translation>Beobachtungen</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>goals</source>
+        <translation>Ziele</translation>
+    </message>
+    <message>
+        <source>visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>cuts</source>
+        <translation>Schnitte</translation>
+    </message>
+    <message>
+        <source>records</source>
+        <translation>Einträge</translation>
+    </message>
+    <message>
+        <source>wounds</source>
+        <translation>Wunden</translation>
+    </message>
+    <message>
+        <source>twelve numbers, one for each month from January</source>
+        <translation>zwölf Zahlen, eine für jeden Monat ab Januar</translation>
+    </message>
+    <message>
+        <source>at least two points along the wire</source>
+        <translation>mindestens zwei Punkte den Draht entlang</translation>
+    </message>
+    <message>
+        <source>at least two: the union and the tip</source>
+        <translation>mindestens zwei: Ansatz und Spitze</translation>
+    </message>
+    <message>
+        <source>no limbs</source>
+        <translation>keine Äste</translation>
+    </message>
+    <message>
+        <source>at least the trunk</source>
+        <translation>mindestens der Stamm</translation>
+    </message>
+    <message>
+        <source>an empty text</source>
+        <translation>ein leerer Text</translation>
+    </message>
+    <message>
+        <source>a name of at least one letter</source>
+        <translation>ein Name von mindestens einem Buchstaben</translation>
+    </message>
+    <message>
+        <source>one line, without line breaks, tabs or control signs</source>
+        <translation>eine Zeile, ohne Umbrüche, Tabulatoren oder Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>%1 a second time</source>
+        <translation>%1 zum zweiten Mal</translation>
+    </message>
+    <message>
+        <source>an id that nothing else here has</source>
+        <translation>eine Kennung (id), die hier sonst nichts hat</translation>
+    </message>
+    <message>
+        <source>an outline that needs at least three corners</source>
+        <translation>ein Umriss mit weniger als drei Ecken</translation>
+    </message>
+    <message>
+        <source>an outline that is thinner than a millimetre</source>
+        <translation>ein Umriss, der dünner ist als ein Millimeter</translation>
+    </message>
+    <message>
+        <source>an outline that has edges that cross</source>
+        <translation>ein Umriss, dessen Kanten sich kreuzen</translation>
+    </message>
+    <message>
+        <source>at least three corners in order round a patch of ground, without crossing</source>
+        <translation>mindestens drei Ecken der Reihe nach um ein Stück Boden, ohne Kreuzung</translation>
+    </message>
+    <message>
+        <source>year %L1, month %L2, day %L3</source>
+        <translation>Jahr %L1, Monat %L2, Tag %L3</translation>
+    </message>
+    <message>
+        <source>month %L1, day %L2</source>
+        <translation>Monat %L1, Tag %L2</translation>
+    </message>
+    <message>
+        <source>a day of the calendar in the years 1800 to 2200</source>
+        <translation>ein Kalendertag in den Jahren 1800 bis 2200</translation>
+    </message>
+    <message>
+        <source>a day of the calendar</source>
+        <translation>ein Kalendertag</translation>
+    </message>
+    <message>
+        <source>%L1 days after leaf_on</source>
+        <translation>%L1 Tage nach leaf_on</translation>
+    </message>
+    <message>
+        <source>a day at least %L1 days after leaf_on, round the year</source>
+        <translation>ein Tag mindestens %L1 Tage nach leaf_on, auch über das Jahresende</translation>
+    </message>
+    <message>
+        <source>a day before the visit</source>
+        <translation>ein Tag vor dem Besuch</translation>
+    </message>
+    <message>
+        <source>a day after it</source>
+        <translation>ein Tag danach</translation>
+    </message>
+    <message>
+        <source>a file beside the garden or in a folder below it</source>
+        <translation>eine Datei neben dem Garten oder in einem Ordner darunter</translation>
+    </message>
+    <message>
+        <source>the Latin name of a species in the tables</source>
+        <translation>der lateinische Name einer Baumart aus den Tabellen</translation>
+    </message>
+    <message>
+        <source>the Latin name of a species in the tables; did you mean %1?</source>
+        <translation>der lateinische Name einer Baumart aus den Tabellen; meinten Sie %1?</translation>
+    </message>
+    <message>
+        <source>the name of a plant in the tables</source>
+        <translation>der Name einer Pflanze aus den Tabellen</translation>
+    </message>
+    <message>
+        <source>the name of a plant in the tables; did you mean %1?</source>
+        <translation>der Name einer Pflanze aus den Tabellen; meinten Sie %1?</translation>
+    </message>
+    <message>
+        <source>a crown of at least 0.1 m below its top, which is %L1 m up</source>
+        <translation>eine Krone von mindestens 0,1 m unter ihrer Spitze, die %L1 m hoch liegt</translation>
+    </message>
+    <message>
+        <source>the same place as the station before</source>
+        <translation>derselbe Ort wie der Messpunkt davor</translation>
+    </message>
+    <message>
+        <source>a place farther along the limb</source>
+        <translation>ein Ort weiter den Ast entlang</translation>
+    </message>
+    <message>
+        <source>a thickest wall</source>
+        <translation>eine dickste Wand</translation>
+    </message>
+    <message>
+        <source>it only for a cavity that has a residual_wall_m too</source>
+        <translation>sie nur bei einer Höhlung, die auch residual_wall_m hat</translation>
+    </message>
+    <message>
+        <source>0: the trunk grows from no limb; is its parent missing?</source>
+        <translation>0: der Stamm wächst aus keinem Ast; fehlt sein parent?</translation>
+    </message>
+    <message>
+        <source>a trunk that starts %L1 m above and %L2 m beside the tree&apos;s base</source>
+        <translation>ein Stamm, der %L1 m über dem Stammfuß und %L2 m daneben beginnt</translation>
+    </message>
+    <message>
+        <source>the trunk&apos;s first station at the base, [0, 0, 0]</source>
+        <translation>der erste Messpunkt des Stamms am Stammfuß, [0, 0, 0]</translation>
+    </message>
+    <message>
+        <source>a union %L1 m from the middle of %2 at %L3 m along it</source>
+        <translation>ein Ansatz %L1 m neben der Mitte von %2, nach %L3 m auf diesem Ast</translation>
+    </message>
+    <message>
+        <source>one inside that limb, within %L1 m of its middle</source>
+        <translation>einer in diesem Ast, höchstens %L1 m neben seiner Mitte</translation>
+    </message>
+    <message>
+        <source>a limb no thicker at its union than %1, which is %L2 m there</source>
+        <translation>ein Ast, der am Ansatz nicht dicker ist als %1, dort %L2 m dick</translation>
+    </message>
+    <message>
+        <source>limbs that grow from the trunk, not from each other in a circle</source>
+        <translation>Äste, die aus dem Stamm wachsen, nicht im Kreis auseinander</translation>
+    </message>
+    <message>
+        <source>the id of a limb of this tree</source>
+        <translation>die Kennung (id) eines Astes dieses Baums</translation>
+    </message>
+    <message>
+        <source>the id of the limb it grows from: the trunk is %1 already</source>
+        <translation>die Kennung (id) des Astes, aus dem er wächst: der Stamm ist schon %1</translation>
+    </message>
+    <message>
+        <source>no limb without a parent</source>
+        <translation>kein Ast ohne parent</translation>
+    </message>
+    <message>
+        <source>one trunk: the limb that has no parent</source>
+        <translation>ein Stamm: der Ast, der keinen parent hat</translation>
+    </message>
+    <message>
+        <source>a list of %L1</source>
+        <translation>eine Liste von %L1</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a text in double quotes</source>
+        <translation>ein Text in doppelten Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>a list in [ ]</source>
+        <translation>eine Liste in [ ]</translation>
+    </message>
+    <message>
+        <source>an object in { }</source>
+        <translation>ein Objekt in { }</translation>
+    </message>
+    <message>
+        <source>a place on plan: [metres east, metres north]</source>
+        <translation>ein Ort im Plan: [Meter nach Osten, Meter nach Norden]</translation>
+    </message>
+    <message>
+        <source>a place: [metres east, metres north, metres up]</source>
+        <translation>ein Ort: [Meter nach Osten, Meter nach Norden, Meter nach oben]</translation>
+    </message>
+    <message>
+        <source>a date such as %1</source>
+        <translation>ein Datum wie %1</translation>
+    </message>
+    <message>
+        <source>a month and a day such as %1</source>
+        <translation>ein Monat und ein Tag wie %1</translation>
+    </message>
+    <message>
+        <source>one of the words %1 or %2</source>
+        <translation>eines der Wörter %1 oder %2</translation>
+    </message>
+    <message>
+        <source>this field, which is required</source>
+        <translation>dieses Feld, das nicht fehlen darf</translation>
+    </message>
+    <message>
+        <source>%1; is this a garden document?</source>
+        <translation>%1; ist das ein Gartendokument?</translation>
+    </message>
+    <message>
+        <source>version %L1 of the garden form</source>
+        <translation>Version %L1 der Gartenform</translation>
+    </message>
+    <message>
+        <source>version %L1 of the garden form or older: a newer Underbough wrote this garden, open it with that one</source>
+        <translation>Version %L1 der Gartenform oder älter: ein neueres Underbough hat diesen Garten geschrieben, öffnen Sie ihn damit</translation>
+    </message>
+    <message>
+        <source>the field a second time</source>
+        <translation>das Feld zum zweiten Mal</translation>
+    </message>
+    <message>
+        <source>each field once; keep the right one and delete the other</source>
+        <translation>jedes Feld einmal; behalten Sie das richtige und löschen Sie das andere</translation>
+    </message>
+    <message>
+        <source>%1 at line %L2, column %L3</source>
+        <translation>%1 in Zeile %L2, Spalte %L3</translation>
+    </message>
+    <message>
+        <source>the end of the text</source>
+        <translation>das Ende des Textes</translation>
+    </message>
+    <message>
+        <source>NaN or infinity</source>
+        <translation>NaN oder unendlich</translation>
+    </message>
+    <message>
+        <source>a number that is not beyond all measure</source>
+        <translation>eine Zahl, die nicht über alles Maß hinausgeht</translation>
+    </message>
+    <message>
+        <source>the rest of the document: it is cut short</source>
+        <translation>der Rest des Dokuments: es ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>the rest of the document: it is cut short inside a text</source>
+        <translation>der Rest des Dokuments: es ist mitten in einem Text abgeschnitten</translation>
+    </message>
+    <message>
+        <source>a number such as 12, 0.5 or -3e2</source>
+        <translation>eine Zahl wie 12, 0.5 oder -3e2</translation>
+    </message>
+    <message>
+        <source>a comma or a closing ]</source>
+        <translation>ein Komma oder ein schließendes ]</translation>
+    </message>
+    <message>
+        <source>a comma or a closing }</source>
+        <translation>ein Komma oder ein schließendes }</translation>
+    </message>
+    <message>
+        <source>a colon after the field&apos;s name</source>
+        <translation>ein Doppelpunkt nach dem Namen des Feldes</translation>
+    </message>
+    <message>
+        <source>a field&apos;s name in double quotes, and no comma before a closing }</source>
+        <translation>der Name eines Feldes in doppelten Anführungszeichen, und kein Komma vor einem schließenden }</translation>
+    </message>
+    <message>
+        <source>nothing more after the document</source>
+        <translation>nichts mehr nach dem Dokument</translation>
+    </message>
+    <message>
+        <source>a number, a text in double quotes, a list, an object, true, false or null</source>
+        <translation>eine Zahl, ein Text in doppelten Anführungszeichen, eine Liste, ein Objekt, true, false oder null</translation>
+    </message>
+    <message>
+        <source>nothing: the text is empty</source>
+        <translation>nichts: der Text ist leer</translation>
+    </message>
+    <message>
+        <source>a garden document</source>
+        <translation>ein Gartendokument</translation>
+    </message>
+    <message>
+        <source>a garden document saved as UTF-8</source>
+        <translation>ein Gartendokument, als UTF-8 gespeichert</translation>
+    </message>
+    <message>
+        <source>text in UTF-16 or UTF-32 (from byte 0)</source>
+        <translation>Text in UTF-16 oder UTF-32 (ab Byte 0)</translation>
+    </message>
+    <message>
+        <source>no text: byte 0x00 at offset %L1</source>
+        <translation>kein Text: Byte 0x00 an Stelle %L1</translation>
+    </message>
+    <message>
+        <source>byte %1 at offset %L2 (line %L3, column %L4), which is not UTF-8 text</source>
+        <translation>Byte %1 an Stelle %L2 (Zeile %L3, Spalte %L4), das kein Text in UTF-8 ist</translation>
+    </message>
+    <message>
+        <source>more than %L1 values</source>
+        <translation>mehr als %L1 Werte</translation>
+    </message>
+    <message>
+        <source>a garden; this is far more than one holds</source>
+        <translation>ein Garten; das ist weit mehr, als einer enthält</translation>
+    </message>
+    <message>
+        <source>lists or objects more than %L1 deep</source>
+        <translation>Listen oder Objekte mehr als %L1-fach geschachtelt</translation>
+    </message>
+    <message>
+        <source>a garden, which is 8 deep</source>
+        <translation>ein Garten, der 8-fach geschachtelt ist</translation>
+    </message>
+    <message>
+        <source>no file of that name</source>
+        <translation>keine Datei dieses Namens</translation>
+    </message>
+    <message>
+        <source>no folder of that name</source>
+        <translation>kein Ordner dieses Namens</translation>
+    </message>
+    <message>
+        <source>a folder to write it into</source>
+        <translation>ein Ordner, in den sie geschrieben werden kann</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>a garden file</source>
+        <translation>eine Gartendatei</translation>
+    </message>
+    <message>
+        <source>a garden file, as docs/garden.schema.json describes it</source>
+        <translation>eine Gartendatei, wie docs/garden.schema.json sie beschreibt</translation>
+    </message>
+    <message>
+        <source>more than %L1 MB</source>
+        <translation>mehr als %L1 MB</translation>
+    </message>
+    <message>
+        <source>a garden file, which is far smaller</source>
+        <translation>eine Gartendatei, die viel kleiner ist</translation>
+    </message>
+    <message>
+        <source>a file that can&apos;t be opened</source>
+        <translation>eine Datei, die sich nicht öffnen lässt</translation>
+    </message>
+    <message>
+        <source>a file that can&apos;t be read</source>
+        <translation>eine Datei, die sich nicht lesen lässt</translation>
+    </message>
+    <message>
+        <source>one that you may read</source>
+        <translation>eine, die Sie lesen dürfen</translation>
+    </message>
+    <message>
+        <source>a file that can&apos;t be written</source>
+        <translation>eine Datei, die sich nicht schreiben lässt</translation>
+    </message>
+    <message>
+        <source>a file that can&apos;t be written (%1)</source>
+        <translation>eine Datei, die sich nicht schreiben lässt (%1)</translation>
+    </message>
+    <message>
+        <source>a file or a folder that can&apos;t be written</source>
+        <translation>eine Datei oder ein Ordner, die sich nicht schreiben lassen</translation>
+    </message>
+    <message>
+        <source>one that you may write</source>
+        <translation>eine, die Sie schreiben dürfen</translation>
+    </message>
+    <message>
+        <source>ones that you may write</source>
+        <translation>solche, die Sie schreiben dürfen</translation>
+    </message>
+    <message>
+        <source>a file that another program is writing</source>
+        <translation>eine Datei, die ein anderes Programm gerade schreibt</translation>
+    </message>
+    <message>
+        <source>one that is left alone</source>
+        <translation>eine, die in Ruhe gelassen wird</translation>
+    </message>
+    <message>
+        <source>a full disk</source>
+        <translation>ein voller Datenträger</translation>
+    </message>
+    <message>
+        <source>room on it</source>
+        <translation>Platz darauf</translation>
+    </message>
+    <message>
+        <source>a disk that doesn&apos;t answer as it should</source>
+        <translation>ein Datenträger, der nicht antwortet, wie er soll</translation>
+    </message>
+    <message>
+        <source>one in working order</source>
+        <translation>einer, der in Ordnung ist</translation>
+    </message>
+    <message>
+        <source>a garden file in working order</source>
+        <translation>eine Gartendatei, die in Ordnung ist</translation>
+    </message>
+    <message>
+        <source>damage (%1)</source>
+        <translation>Schaden (%1)</translation>
+    </message>
+    <message>
+        <source>damage in the photo %1</source>
+        <translation>Schaden im Foto %1</translation>
+    </message>
+    <message>
+        <source>a garden file as it was written; &quot;underbough recover&quot; saves what can be read</source>
+        <translation>eine Gartendatei, wie sie geschrieben wurde; &quot;underbough recover&quot; rettet, was lesbar ist</translation>
+    </message>
+    <message>
+        <source>a history without its step %L1</source>
+        <translation>ein Verlauf ohne seinen Schritt %L1</translation>
+    </message>
+    <message>
+        <source>another program&apos;s SQLite file</source>
+        <translation>die SQLite-Datei eines anderen Programms</translation>
+    </message>
+    <message>
+        <source>a garden file of version %L1</source>
+        <translation>eine Gartendatei der Version %L1</translation>
+    </message>
+    <message>
+        <source>version %L1 or older; a newer program wrote this one and can open it</source>
+        <translation>Version %L1 oder älter; ein neueres Programm hat sie geschrieben und kann sie öffnen</translation>
+    </message>
+    <message>
+        <source>a garden file of no version</source>
+        <translation>eine Gartendatei ohne Version</translation>
+    </message>
+    <message>
+        <source>version 1 or newer</source>
+        <translation>Version 1 oder neuer</translation>
+    </message>
+    <message>
+        <source>a garden file of another version</source>
+        <translation>eine Gartendatei anderer Version</translation>
+    </message>
+    <message>
+        <source>the one opened</source>
+        <translation>die geöffnete</translation>
+    </message>
+    <message>
+        <source>a garden that another program changed</source>
+        <translation>ein Garten, den ein anderes Programm geändert hat</translation>
+    </message>
+    <message>
+        <source>the one that was opened</source>
+        <translation>der, der geöffnet wurde</translation>
+    </message>
+    <message>
+        <source>nothing that can be read</source>
+        <translation>nichts, was sich lesen lässt</translation>
+    </message>
+    <message>
+        <source>some part of a garden</source>
+        <translation>irgendein Teil eines Gartens</translation>
+    </message>
+    <message>
+        <source>rows of its own</source>
+        <translation>eigene Zeilen</translation>
+    </message>
+    <message>
+        <source>parts of %1</source>
+        <translation>Teile von %1</translation>
+    </message>
+    <message>
+        <source>a tree of that id to own them</source>
+        <translation>ein Baum mit dieser Kennung (id), zu dem sie gehören</translation>
+    </message>
+    <message>
+        <source>the id %1</source>
+        <translation>die Kennung (id) %1</translation>
+    </message>
+    <message>
+        <source>the id of its row, %1</source>
+        <translation>die Kennung (id) seiner Zeile, %1</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 aus %2</translation>
+    </message>
+    <message>
+        <source>%L1 %2</source>
+        <translation>%L1 %2</translation>
+    </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>gefunden: %1; nötig: %2</translation>
+    </message>
+    <message>
+        <source>%1: found %2, expected %3</source>
+        <translation>%1: gefunden: %2; nötig: %3</translation>
+    </message>
+    <message>
+        <source>a closing double quote before it; inside a text, write a line break as \n and a tab as \t</source>
+        <translation>ein schließendes Anführungszeichen davor; in einem Text wird ein Zeilenumbruch als \n geschrieben, ein Tabulator als \t</translation>
+    </message>
+    <message>
+        <source>one of \n \t \&quot; \\ \/ \uXXXX after a backslash</source>
+        <translation>eines von \n \t \&quot; \\ \/ \uXXXX nach einem Rückstrich</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits after \u</source>
+        <translation>vier Hexadezimalziffern nach \u</translation>
+    </message>
+    <message>
+        <source>a whole character: \uD800 to \uDFFF only stand in pairs</source>
+        <translation>ein ganzes Zeichen: \uD800 bis \uDFFF stehen nur paarweise</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -5507,11 +6343,11 @@
     </message>
     <message>
         <source>That can&apos;t be drawn: it needs %1.</source>
-        <translation>Das lässt sich nicht zeichnen: es braucht %1.</translation>
+        <translation>Das lässt sich nicht zeichnen. Nötig: %1.</translation>
     </message>
     <message>
         <source>This step can&apos;t be gone back to: it needs %1.</source>
-        <translation>Zu diesem Schritt geht es nicht zurück: er braucht %1.</translation>
+        <translation>Zu diesem Schritt geht es nicht zurück. Nötig: %1.</translation>
     </message>
     <message>
         <source>%1 was changed by another program after it was opened here. Save your garden under another name, so that neither is lost.</source>
@@ -5967,7 +6803,7 @@
     </message>
     <message>
         <source>That can&apos;t be a garden: it needs %1.</source>
-        <translation>Das kann kein Garten sein: es braucht %1.</translation>
+        <translation>Das kann kein Garten sein. Nötig: %1.</translation>
     </message>
 </context>
 <context>

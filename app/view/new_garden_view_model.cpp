@@ -2,6 +2,7 @@
 
 #include "app/format/parse_degrees.hpp"
 #include "app/view/name_search.hpp"
+#include "app/words/fault_words.hpp"
 #include "app/words/place_words.hpp"
 #include "app/words/wind_words.hpp"
 #include "model/document/validate.hpp"
@@ -255,8 +256,7 @@ bool NewGardenViewModel::start()
     garden.designGust_m_s = *workspace_.units().parseSpeed_m_s(gust_);
     const auto faults = model::validate(garden);
     if (!faults.empty()) {
-        workspace_.say(tr("That can't be a garden: it needs %1.")
-                           .arg(QString::fromStdString(faults.front().expected)));
+        workspace_.say(tr("That can't be a garden: it needs %1.").arg(neededWords(faults.front())));
         return false;
     }
     workspace_.document().start(std::move(garden));

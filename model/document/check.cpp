@@ -43,6 +43,15 @@ bool Check::positive(const Path& path, double value, double high, const char* wh
     return fault(path, plain(value), std::string(what) + " over 0 and up to " + plain(high));
 }
 
+bool Check::drawnHeight(const Path& path, double height_m)
+{
+    if (height_m >= -limits::kIntoGround_m && height_m <= limits::kTreeHeight_m)
+        return true;
+    return fault(path, plain(height_m),
+                 "a height from " + plain(100.0 * limits::kIntoGround_m) +
+                     " cm below the ground to " + plain(limits::kTreeHeight_m) + " m above it");
+}
+
 bool Check::atMost(const Path& path, std::size_t count, std::size_t limit, const char* what)
 {
     if (count <= limit)

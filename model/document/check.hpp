@@ -24,6 +24,8 @@ public:
     bool within(const Path& path, double value, double low, double high, const char* what);
     /// 0 < value <= high
     bool positive(const Path& path, double value, double high, const char* what);
+    /// Of what is drawn of a tree: a base may stand a little into the grass.
+    bool drawnHeight(const Path& path, double height_m);
     bool atMost(const Path& path, std::size_t count, std::size_t limit, const char* what);
     /// One line, not over long; `required`: not empty.
     bool name(const Path& path, const std::string& text, bool required);

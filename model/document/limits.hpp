@@ -35,6 +35,7 @@ inline constexpr double kGardenReach_m = 2000.0;     ///< of any place on plan f
 inline constexpr double kPlantingArea_m2 = 10'000.0; ///< light is reckoned point by point
 inline constexpr double kTreeReach_m = 60.0;         ///< of a station on plan from the tree's base
 inline constexpr double kTreeHeight_m = 120.0;       ///< the tallest known tree stands 116 m
+inline constexpr double kIntoGround_m = 0.01;        ///< a base drawn a little into the grass
 inline constexpr double kDiameter_m = 5.0;
 inline constexpr int kInLeaf_days = 28;      ///< least, from leaf_on to leaf_off
 inline constexpr double kCrownDepth_m = 0.1; ///< least, of a neighbour drawn as one crown

@@ -7,9 +7,8 @@
 namespace model {
 namespace {
 
-constexpr double kBelowGround_m = 0.01; // a base drawn a little into the grass
-constexpr double kApart_m = 0.001;      // two stations nearer than this are one
-constexpr double kSlack_m = 0.01;       // measures along a limb are read off to a centimetre
+constexpr double kApart_m = 0.001; // two stations nearer than this are one
+constexpr double kSlack_m = 0.01;  // measures along a limb are read off to a centimetre
 
 bool checkStation(Check& check, const Path& path, const Station& station)
 {
@@ -19,9 +18,7 @@ bool checkStation(Check& check, const Path& path, const Station& station)
     bool good = check.within(place / 0, at.x, -kReach, kReach, "metres east of the tree's base");
     good =
         check.within(place / 1, at.y, -kReach, kReach, "metres north of the tree's base") && good;
-    good = check.within(place / 2, at.z, -kBelowGround_m, limits::kTreeHeight_m,
-                        "metres above the ground") &&
-           good;
+    good = check.drawnHeight(place / 2, at.z) && good;
     return check.positive(path / "diameter_m", station.diameter_m, limits::kDiameter_m,
                           "a diameter in metres") &&
            good;

@@ -41,7 +41,7 @@ void checkUnderlay(Check& check, const Path& path, const Underlay& underlay)
     within(foot / 1, underlay.foot_px.y, limits::kFoot_px, "pixels");
     within(path / "turned_deg", underlay.turned_deg, limits::kTurned_deg, "degrees");
     within(path / "tilt_deg", underlay.tilt_deg, limits::kTilt_deg, "degrees");
-    check.within(path / "opacity", underlay.opacity, 0.0, 1.0, "a share from 0 to 1");
+    check.within(path / "opacity", underlay.opacity, 0.0, 1.0, "a share");
 }
 
 } // namespace

@@ -29,7 +29,7 @@ void checkTipPlace(Check& check, const Path& path, Vec3 place)
     constexpr double kReach = limits::kTreeReach_m;
     check.within(path / 0, place.x, -kReach, kReach, "metres east of the tree's base");
     check.within(path / 1, place.y, -kReach, kReach, "metres north of the tree's base");
-    check.within(path / 2, place.z, -0.01, limits::kTreeHeight_m, "metres above the ground");
+    check.drawnHeight(path / 2, place.z);
 }
 
 void checkTip(Check& check, const Path& path, const TipRecord& record)
