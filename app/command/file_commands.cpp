@@ -83,8 +83,8 @@ int recoverCommand(const Job& job)
                                          {"doubtful", recovery.doubtful},
                                          {"lost", listOf(recovery.lost)}});
     else
-        job.streams.out << to << ": written with what could be read; " << recoverySummary(recovery)
-                        << ".\n";
+        job.streams.out << to << ": written with what could be read; "
+                        << recoverySummary(recovery).toStdString() << ".\n";
     return kFine;
 }
 

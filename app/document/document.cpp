@@ -65,7 +65,7 @@ QString Document::change(const QString& name, model::Garden after, int gesture)
         return openElsewhereSentence(path_);
     const auto faults = model::validate(after);
     if (!faults.empty())
-        return tr("That can't be drawn: it needs %1.").arg(neededWords(faults.front()));
+        return tr("That can't be drawn: it needs %1.").arg(faultWords(faults.front().expected));
     if (after == *garden_)
         return {};
     Step step{++lastStep_, name.toStdString(), gesture, difference(*garden_, after)};
@@ -87,7 +87,7 @@ void Document::show(const GardenChange& change)
         reading.faults = model::validate(*reading.garden);
     if (!reading.faults.empty())
         return setFileProblem(tr("This step can't be gone back to: it needs %1.")
-                                  .arg(neededWords(reading.faults.front())));
+                                  .arg(faultWords(reading.faults.front().expected)));
     garden_ = std::make_shared<const model::Garden>(std::move(*reading.garden));
     emit gardenChanged();
 }

@@ -5,6 +5,9 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <QStringList>
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -92,12 +95,38 @@ QString raisedSentence(const QString& path, const QString& copy)
         .arg(shown(path), QFileInfo(copy).fileName());
 }
 
+QString recoverySummary(const Recovery& recovery)
+{
+    constexpr std::size_t kTold = 3;
+    QStringList read;
+    const auto tell = [&read](const char* what, std::size_t count) {
+        if (count > 0)
+            read += say(what).arg(count);
+    };
+    tell(QT_TRANSLATE_NOOP("GardenFile", "trees: %1"), recovery.trees);
+    tell(QT_TRANSLATE_NOOP("GardenFile", "limbs: %1"), recovery.limbs);
+    tell(QT_TRANSLATE_NOOP("GardenFile", "visits: %1"), recovery.visits);
+    tell(QT_TRANSLATE_NOOP("GardenFile", "other things: %1"), recovery.things);
+    tell(QT_TRANSLATE_NOOP("GardenFile", "photos: %1"), recovery.photos);
+    tell(QT_TRANSLATE_NOOP("GardenFile", "doubtful: %1"), recovery.doubtful);
+    const QString text = read.join(QStringLiteral(", "));
+    if (recovery.lost.empty())
+        return text;
+    QStringList lost;
+    for (std::size_t i = 0; i < std::min(kTold, recovery.lost.size()); ++i)
+        lost += faultWords(recovery.lost[i]);
+    const QString told = lost.join(QStringLiteral(", "));
+    if (recovery.lost.size() <= kTold)
+        return say(QT_TRANSLATE_NOOP("GardenFile", "%1; lost: %2")).arg(text, told);
+    return say(QT_TRANSLATE_NOOP("GardenFile", "%1; lost: %2 and %3 more"))
+        .arg(text, told, QString::number(recovery.lost.size() - kTold));
+}
+
 QString recoveredSentence(const QString& path, const QString& to, const Recovery& recovery)
 {
     return say(QT_TRANSLATE_NOOP("GardenFile", "%1 is damaged and was left alone. What could be "
                                                "read of it is open now, in %2: %3."))
-        .arg(shown(path), QFileInfo(to).fileName(),
-             QString::fromStdString(recoverySummary(recovery)));
+        .arg(shown(path), QFileInfo(to).fileName(), recoverySummary(recovery));
 }
 
 QString withoutPhotosSentence(const QString& path, int missing)

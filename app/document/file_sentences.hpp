@@ -14,6 +14,8 @@ namespace app {
 [[nodiscard]] QString openElsewhereSentence(const QString& path);
 [[nodiscard]] QString readOnlySentence(const QString& path);
 [[nodiscard]] QString raisedSentence(const QString& path, const QString& copy);
+/// "trees: 3, limbs: 40, visits: 12, photos: 2; lost: the place of the garden".
+[[nodiscard]] QString recoverySummary(const Recovery& recovery);
 [[nodiscard]] QString recoveredSentence(const QString& path, const QString& to,
                                         const Recovery& recovery);
 [[nodiscard]] QString withoutPhotosSentence(const QString& path, int missing);

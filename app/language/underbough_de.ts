@@ -455,6 +455,38 @@
         <source>%1 was not saved: %2. Your garden is still here; save it under another name.</source>
         <translation>%1 wurde nicht gespeichert: %2. Ihr Garten ist noch hier; speichern Sie ihn unter einem anderen Namen.</translation>
     </message>
+    <message>
+        <source>trees: %1</source>
+        <translation>Bäume: %1</translation>
+    </message>
+    <message>
+        <source>limbs: %1</source>
+        <translation>Äste: %1</translation>
+    </message>
+    <message>
+        <source>visits: %1</source>
+        <translation>Besuche: %1</translation>
+    </message>
+    <message>
+        <source>other things: %1</source>
+        <translation>anderes: %1</translation>
+    </message>
+    <message>
+        <source>photos: %1</source>
+        <translation>Fotos: %1</translation>
+    </message>
+    <message>
+        <source>doubtful: %1</source>
+        <translation>zweifelhaft: %1</translation>
+    </message>
+    <message>
+        <source>%1; lost: %2</source>
+        <translation>%1; verloren: %2</translation>
+    </message>
+    <message>
+        <source>%1; lost: %2 and %3 more</source>
+        <translation>%1; verloren: %2 und %3 weitere</translation>
+    </message>
 </context>
 <context>
     <name>GardenSheet</name>
@@ -6070,6 +6102,26 @@
     <message>
         <source>a whole character: \uD800 to \uDFFF only stand in pairs</source>
         <translation>ein ganzes Zeichen: \uD800 bis \uDFFF stehen nur paarweise</translation>
+    </message>
+    <message>
+        <source>the garden&apos;s place and gust, which are to be set anew</source>
+        <translation>Ort und Böen des Gartens, die neu zu setzen sind</translation>
+    </message>
+    <message>
+        <source>of %1 %2 (%3)</source>
+        <translation>%2 von %3 (%1)</translation>
+    </message>
+    <message>
+        <source>of %1 %2</source>
+        <translation>%2 (%1)</translation>
+    </message>
+    <message>
+        <source>all limbs of %1, for which a plain trunk stands</source>
+        <translation>alle Äste von %1, für die ein einfacher Stamm steht</translation>
+    </message>
+    <message>
+        <source>electric_lines</source>
+        <translation>Leitungen</translation>
     </message>
 </context>
 <context>

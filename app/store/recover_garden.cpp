@@ -217,12 +217,6 @@ std::size_t countOf(const Parts& parts, std::string_view kind)
         std::ranges::count_if(parts, [&](const auto& part) { return part.first.kind == kind; }));
 }
 
-void tell(std::string& text, const char* what, std::size_t count)
-{
-    if (count > 0)
-        text += (text.empty() ? "" : ", ") + std::string(what) + ": " + std::to_string(count);
-}
-
 } // namespace
 
 Recovery recoverGarden(const QString& damaged, const QString& to)
@@ -263,23 +257,6 @@ QString recoveredName(const QString& path)
         if (!QFileInfo::exists(name))
             return name;
     }
-}
-
-std::string recoverySummary(const Recovery& recovery)
-{
-    constexpr std::size_t kTold = 3;
-    std::string text;
-    tell(text, "trees", recovery.trees);
-    tell(text, "limbs", recovery.limbs);
-    tell(text, "visits", recovery.visits);
-    tell(text, "other things", recovery.things);
-    tell(text, "photos", recovery.photos);
-    tell(text, "doubtful", recovery.doubtful);
-    for (std::size_t i = 0; i < std::min(kTold, recovery.lost.size()); ++i)
-        text += (i == 0 ? "; lost: " : ", ") + recovery.lost[i];
-    if (recovery.lost.size() > kTold)
-        text += " and " + std::to_string(recovery.lost.size() - kTold) + " more";
-    return text;
 }
 
 } // namespace app

@@ -24,7 +24,4 @@ Recovery recoverGarden(const QString& damaged, const QString& to);
 /// "garden, recovered.underbough" beside it, with a number when that is taken.
 [[nodiscard]] QString recoveredName(const QString& path);
 
-/// "trees: 3, limbs: 40, visits: 12, photos: 2; lost: the place of the garden".
-[[nodiscard]] std::string recoverySummary(const Recovery& recovery);
-
 } // namespace app

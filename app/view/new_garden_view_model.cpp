@@ -256,7 +256,8 @@ bool NewGardenViewModel::start()
     garden.designGust_m_s = *workspace_.units().parseSpeed_m_s(gust_);
     const auto faults = model::validate(garden);
     if (!faults.empty()) {
-        workspace_.say(tr("That can't be a garden: it needs %1.").arg(neededWords(faults.front())));
+        workspace_.say(
+            tr("That can't be a garden: it needs %1.").arg(faultWords(faults.front().expected)));
         return false;
     }
     workspace_.document().start(std::move(garden));

@@ -228,6 +228,12 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Words", "a tree of that id to own them"),
     QT_TRANSLATE_NOOP("Words", "the id of its row, %1"),
     QT_TRANSLATE_NOOP("Words", "the id %1"),
+    // Of what a damaged garden lost
+    QT_TRANSLATE_NOOP("Words", "the garden's place and gust, which are to be set anew"),
+    QT_TRANSLATE_NOOP("Words", "of %1 %2 (%3)"),
+    QT_TRANSLATE_NOOP("Words", "of %1 %2"),
+    QT_TRANSLATE_NOOP("Words", "all limbs of %1, for which a plain trunk stands"),
+    QT_TRANSLATE_NOOP("Words", "electric_lines"),
     // What is left: names in a row, and a count of anything
     QT_TRANSLATE_NOOP("Words", "%1 from %2"),
     QT_TRANSLATE_NOOP("Words", "%L1 %2"),

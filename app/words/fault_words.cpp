@@ -83,27 +83,22 @@ QString translated(const QString& english)
     return english;
 }
 
-QString wordsOf(const std::string& english)
-{
-    const QString text = QString::fromStdString(model::escaped(english));
-    return languageOfWords() == QLatin1String("en") ? text : translated(text);
-}
-
 } // namespace
 
 QString faultLine(const model::Fault& fault)
 {
-    const QString found = wordsOf(fault.found);
-    const QString needed = neededWords(fault);
+    const QString found = faultWords(fault.found);
+    const QString needed = faultWords(fault.expected);
     if (fault.pointer.empty())
         return Words::tr("found %1, expected %2").arg(found, needed);
     return Words::tr("%1: found %2, expected %3")
         .arg(QString::fromStdString(model::escaped(fault.pointer)), found, needed);
 }
 
-QString neededWords(const model::Fault& fault)
+QString faultWords(const std::string& english)
 {
-    return wordsOf(fault.expected);
+    const QString text = QString::fromStdString(model::escaped(english));
+    return languageOfWords() == QLatin1String("en") ? text : translated(text);
 }
 
 } // namespace app

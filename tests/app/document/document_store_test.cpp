@@ -1,5 +1,6 @@
 #include "app/document/change_garden_file.hpp"
 #include "app/document/document.hpp"
+#include "app/document/file_sentences.hpp"
 #include "app/document/garden_file.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/schema.hpp"
@@ -311,6 +312,20 @@ TEST_F(DocumentStore, ANewerFileIsRefusedAndTheOpenGardenStays)
     EXPECT_EQ(document_.path(), path());
     rename("still here");
     EXPECT_EQ(nameIn(path()), "still here");
+}
+
+TEST(FileSentences, SayWhatWasSavedOfADamagedFileAndWhatWasLost)
+{
+    Recovery recovery{.trees = 3, .limbs = 40, .visits = 12, .photos = 2, .lost = {}};
+    EXPECT_EQ(recoverySummary(recovery).toStdString(),
+              "trees: 3, limbs: 40, visits: 12, photos: 2");
+    recovery.lost = {"of limbs \"east\" (oak)", "b", "c"};
+    recovery.photos = 0;
+    EXPECT_EQ(recoverySummary(recovery).toStdString(),
+              "trees: 3, limbs: 40, visits: 12; lost: of limbs \"east\" (oak), b, c");
+    recovery.lost.insert(recovery.lost.end(), 2, "d");
+    EXPECT_EQ(recoverySummary(recovery).toStdString(),
+              "trees: 3, limbs: 40, visits: 12; lost: of limbs \"east\" (oak), b, c and 2 more");
 }
 
 TEST_F(DocumentStore, ADamagedFileIsLeftAloneAndWhatCanBeReadIsOpened)

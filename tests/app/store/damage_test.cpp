@@ -1,5 +1,6 @@
 #include "app/store/recover_garden.hpp"
 
+#include "app/document/file_sentences.hpp"
 #include "app/store/photo_rows.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/outside_sqlite.hpp"
@@ -141,7 +142,8 @@ protected:
                 const bool same = was != parts_.end() && was->second.document == part.document;
                 ++(same ? right : wrong);
             }
-            EXPECT_LE(wrong, recovery.doubtful + recovery.lost.size()) << recoverySummary(recovery);
+            EXPECT_LE(wrong, recovery.doubtful + recovery.lost.size())
+                << recoverySummary(recovery).toStdString();
             return right;
         } catch (const StoreError& error) {
             EXPECT_FALSE(std::string(error.what()).empty());
