@@ -37,7 +37,7 @@ Phrase phraseOf(const char* english)
         form += QRegularExpression::escape(text.mid(done, place.capturedStart() - done));
         // Either in quotes as a whole or not at all: what a person wrote is no phrase of ours.
         form += place.capturedLength() > 2 ? QStringLiteral("(%1)").arg(QLatin1String(kFigure))
-                                           : QStringLiteral("(\".*\"|[^\"].*)");
+                                           : QStringLiteral("(\".*\"|[^\"].*?)");
         done = place.capturedEnd();
     }
     form += QRegularExpression::escape(text.mid(done));
