@@ -225,13 +225,16 @@ model::Point2 PlanFrame::toPlace(QPointF point) const
             middle_m.y - (point.y() - canvas.height() / 2.0) / pixelsPerMetre};
 }
 
-PlanFrame fittedPlanFrame(const model::Garden& garden, const model::Tree* chosen, QSizeF canvas)
+PlanFrame fittedPlanFrame(const model::Garden& garden, const model::Tree* chosen, QSizeF canvas,
+                          double covered)
 {
     const auto all = bounds(garden, chosen);
-    const double scale = std::min((canvas.width() - 2.0 * kMargin) / (all.east - all.west),
-                                  (canvas.height() - 2.0 * kMargin) / (all.north - all.south));
-    return {
-        {(all.west + all.east) / 2.0, (all.south + all.north) / 2.0}, std::max(0.5, scale), canvas};
+    const double top = std::max(kMargin, covered);
+    const double scale =
+        std::max(0.5, std::min((canvas.width() - 2.0 * kMargin) / (all.east - all.west),
+                               (canvas.height() - top - kMargin) / (all.north - all.south)));
+    const double down_m = (top - kMargin) / 2.0 / scale;
+    return {{(all.west + all.east) / 2.0, (all.south + all.north) / 2.0 + down_m}, scale, canvas};
 }
 
 double eyeDistance(const model::Tree& tree, const PlanFrame& frame)

@@ -31,8 +31,9 @@ struct PlanFrame {
 };
 
 /// The frame that shows the whole garden, and room around the chosen tree to walk round it.
+/// \param covered  pixels along the top of the canvas under which nothing should lie
 [[nodiscard]] PlanFrame fittedPlanFrame(const model::Garden& garden, const model::Tree* chosen,
-                                        QSizeF canvas);
+                                        QSizeF canvas, double covered = 0.0);
 
 enum class PlanKind { strip, hedge, shrub, bed, lawn, building, fence, glasshouse, pond };
 

@@ -13,6 +13,7 @@ namespace {
 // Pixels for a metre: a whole estate, a thumb's breadth.
 constexpr double kLeastScale = 0.5;
 constexpr double kGreatestScale = 400.0;
+constexpr double kButtons = 52.0; // pixels that the page's buttons take along the top
 
 } // namespace
 
@@ -150,7 +151,7 @@ void PlanViewModel::chooseTreeAt(double x, double y)
 void PlanViewModel::refit()
 {
     if (!held_ && !moved_)
-        frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_);
+        frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_, kButtons);
     emit frameChanged();
     emit sceneChanged();
 }

@@ -43,11 +43,21 @@ class Screen:
         self.started = time.monotonic()
         self.program = subprocess.Popen([program] + ([str(garden)] if garden else []),
                                         env=self.environment)
-        window = self.xdotool("search", "--sync", "--onlyvisible", "--name", "Underbough")
-        self.window = window.split()[0]
-        self.xdotool("windowfocus", "--sync", self.window)
-        if tells_state:
-            self.wait(lambda: self.state_file.exists(), "the window's state")
+        try: # what was started must not outlive a test that fails here: it holds ctest's pipes
+            self.window = self.wait(self.first_window, "the window", 60)
+            self.xdotool("windowfocus", "--sync", self.window)
+            if tells_state:
+                self.wait(lambda: self.state_file.exists(), "the window's state")
+        except BaseException:
+            self.end()
+            raise
+
+    def first_window(self):
+        """None while there is none; xdotool fails too when a window goes while it looks."""
+        told = subprocess.run(["xdotool", "search", "--onlyvisible", "--name", "Underbough"],
+                              env=self.environment, capture_output=True, text=True, timeout=20,
+                              check=False)
+        return next(iter(told.stdout.split()), None)
 
     def xdotool(self, *words):
         return subprocess.run(["xdotool", *words], env=self.environment, check=True,

@@ -132,5 +132,18 @@ TEST_F(PlanSceneTest, NeighboursAreDrawnAsWideAsTheyAre)
     EXPECT_TRUE(QRectF(QPointF(), frame.canvas).contains(drawn.crown.boundingRect()));
 }
 
+// Law: what is kept free at the top stays free, and the garden lies whole under it.
+TEST_F(PlanSceneTest, TheGardenFitsUnderWhatCoversTheTop)
+{
+    constexpr double kCovered = 120.0;
+    const auto frame = fittedPlanFrame(garden_, &garden_.trees[0], {420, 300}, kCovered);
+    const auto found =
+        planScene({garden_, &garden_.trees[0], frame, 0.0, nullptr, nullptr, units_});
+    const QRectF free(0.0, kCovered, 420.0, 300.0 - kCovered);
+    for (const auto& shape : found.shapes)
+        EXPECT_TRUE(free.contains(shape.outline.boundingRect())) << shape.name.toStdString();
+    EXPECT_TRUE(free.contains(found.trees.front().crown.boundingRect()));
+}
+
 } // namespace
 } // namespace app

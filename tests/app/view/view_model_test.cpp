@@ -251,7 +251,7 @@ TEST_F(ViewModelTest, TheTitleCarriesTheNameAndTheMark)
 
 TEST_F(ViewModelTest, WhoWalksRoundOnThePlanLooksTowardsTheTree)
 {
-    const auto frame = fittedPlanFrame(workspace_.garden(), workspace_.tree(), {420, 300});
+    const auto& frame = plan_.frame();
     const QPointF east = frame.toCanvas({14, 6});
     plan_.walkTo(east.x(), east.y());
     EXPECT_EQ(side_.bearing(), 270.0);
