@@ -98,7 +98,7 @@ def crown_raise(screen):
     screen.picture("1-tree")
     screen.click("drawPlanButton")
     screen.click("planTool0")
-    screen.drag("planDrawing", (0.56, 0.30), (0.60, 0.80))
+    screen.drag("planDrawing", (0.553, 0.37), (0.588, 0.81))
     screen.wait(lambda: screen.find("thingHeadroomInput"), "the path")
     screen.picture("2-path")
     screen.click("drawPlanButton")
@@ -109,7 +109,7 @@ def crown_raise(screen):
 def shade_on_the_hedge(screen):
     screen.click("drawPlanButton")
     screen.click("planTool1")
-    screen.drag("planDrawing", (0.40, 0.28), (0.60, 0.32))
+    screen.drag("planDrawing", (0.412, 0.35), (0.588, 0.385))
     screen.click("drawPlanButton")
     screen.wait(lambda: [item for item in screen.items() if "hedge" in item.get("subject", "")],
                 "the hedge's sun", 30)
