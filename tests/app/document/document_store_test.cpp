@@ -4,7 +4,7 @@
 #include "app/document/garden_file.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/schema.hpp"
-#include "app/tables/tables.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/outside_sqlite.hpp"
 
@@ -16,12 +16,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 model::Garden renamed(const std::string& name)
 {

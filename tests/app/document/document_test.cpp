@@ -1,7 +1,7 @@
 #include "app/document/document.hpp"
 
 #include "app/document/garden_file.hpp"
-#include "app/tables/tables.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QDir>
@@ -12,12 +12,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 model::Garden renamed(const model::Garden& garden, const std::string& name)
 {

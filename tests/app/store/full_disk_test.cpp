@@ -1,7 +1,7 @@
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/store/full_disk.hpp"
 
 #include "app/document/document.hpp"
-#include "app/tables/tables.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/outside_sqlite.hpp"
 
@@ -15,12 +15,6 @@ namespace app {
 namespace {
 
 constexpr int kMostWrites = 300;
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 /// A visit with a note that takes several pages of the file.
 model::Garden withVisit()

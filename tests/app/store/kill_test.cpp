@@ -1,8 +1,8 @@
 #include "app/document/document.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/photo_rows.hpp"
-#include "app/tables/tables.hpp"
 #include "model/document/garden_json.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/outside_sqlite.hpp"
 
@@ -25,12 +25,6 @@ namespace app {
 namespace {
 
 using Random = std::mt19937;
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 int kills()
 {

@@ -1,8 +1,8 @@
 #include "app/document/garden_file.hpp"
-#include "app/tables/tables.hpp"
 #include "app/view/day_view_model.hpp"
 #include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QAbstractItemModelTester>
@@ -19,12 +19,6 @@ namespace app {
 namespace {
 
 using namespace std::chrono_literals;
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 /// The small maple with its bough so low that it has to be cut.
 model::Garden lowGarden()

@@ -1,8 +1,8 @@
-#include "app/tables/tables.hpp"
 #include "app/view/answers_view_model.hpp"
 #include "app/view/light_view_model.hpp"
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QCoreApplication>
@@ -12,12 +12,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 /// The pages that a drag goes through.
 class DragPages {

@@ -1,22 +1,16 @@
 #include "app/format/day_of_year.hpp"
-#include "app/tables/tables.hpp"
 #include "app/view/answers_view_model.hpp"
 #include "app/view/day_view_model.hpp"
 #include "app/view/grounds_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
 #include "tests/app/assess/wait_for.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <gtest/gtest.h>
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class GroundsTest : public ::testing::Test {
 protected:

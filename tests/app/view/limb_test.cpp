@@ -1,7 +1,7 @@
-#include "app/tables/tables.hpp"
 #include "app/view/limb_shape_view_model.hpp"
 #include "app/view/limb_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QCoreApplication>
@@ -12,12 +12,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class LimbTest : public ::testing::Test {
 protected:

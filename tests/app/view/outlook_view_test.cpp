@@ -1,7 +1,7 @@
-#include "app/tables/tables.hpp"
 #include "app/view/offers_view_model.hpp"
 #include "app/view/stages_view_model.hpp"
 #include "tests/app/assess/wait_for.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QAbstractItemModelTester>
@@ -16,12 +16,6 @@ namespace {
 using model::advice::Lack;
 using model::advice::Offer;
 using model::advice::TradeOff;
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 model::Cut lifted(double height_m)
 {

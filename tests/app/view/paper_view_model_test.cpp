@@ -1,6 +1,6 @@
 #include "app/view/paper_view_model.hpp"
 
-#include "app/tables/tables.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QDir>
@@ -14,12 +14,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 /// A report without its year of light, which takes the longest and is not what is tested here.
 PaperReport quickReport(const GardenSnapshot& garden, const model::Question& question,

@@ -1,6 +1,6 @@
-#include "app/tables/tables.hpp"
 #include "app/view/diary_view_model.hpp"
 #include "app/view/garden_view_model.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/picture_files.hpp"
 
@@ -13,12 +13,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 model::Garden visitedGarden()
 {

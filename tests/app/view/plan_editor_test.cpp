@@ -1,7 +1,7 @@
-#include "app/tables/tables.hpp"
 #include "app/view/plan_editor_view_model.hpp"
 #include "app/view/thing_view_model.hpp"
 #include "model/document/validate.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QAbstractItemModelTester>
@@ -14,12 +14,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class PlanEditorTest : public ::testing::Test {
 protected:

@@ -1,10 +1,10 @@
 #include "app/format/parse_degrees.hpp"
 #include "app/place/cities.hpp"
-#include "app/tables/tables.hpp"
 #include "app/view/add_tree_view_model.hpp"
 #include "app/view/name_search.hpp"
 #include "app/view/new_garden_view_model.hpp"
 #include "model/document/validate.hpp"
+#include "tests/app/shipped_tables.hpp"
 
 #include <QCoreApplication>
 
@@ -15,12 +15,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 // Rows as the tz database has them (public domain).
 const QByteArray kTable = "# comment\n"

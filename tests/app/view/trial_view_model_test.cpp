@@ -1,8 +1,8 @@
-#include "app/tables/tables.hpp"
 #include "app/view/goals_view_model.hpp"
 #include "app/view/work_view_model.hpp"
 #include "model/advice/prune.hpp"
 #include "model/load/limb_load.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QAbstractItemModelTester>
@@ -13,12 +13,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class TrialTest : public ::testing::Test {
 protected:

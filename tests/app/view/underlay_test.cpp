@@ -1,7 +1,7 @@
 #include "app/view/underlay_view_model.hpp"
 
 #include "app/drawing/photo_lay.hpp"
-#include "app/tables/tables.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QCoreApplication>
@@ -11,12 +11,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class UnderlayTest : public ::testing::Test {
 protected:

@@ -1,5 +1,4 @@
 #include "app/drawing/side_bearing.hpp"
-#include "app/tables/tables.hpp"
 #include "app/view/answers_view_model.hpp"
 #include "app/view/clock.hpp"
 #include "app/view/conditions_view_model.hpp"
@@ -8,6 +7,7 @@
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/work_view_model.hpp"
+#include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
 #include <QAbstractItemModelTester>
@@ -19,12 +19,6 @@
 
 namespace app {
 namespace {
-
-const model::Tables& tables()
-{
-    static const model::Tables kTables = loadTables();
-    return kTables;
-}
 
 class ViewModelTest : public ::testing::Test {
 protected:

@@ -152,8 +152,6 @@ std::vector<Json> wrong(const Json& right)
     return values;
 }
 
-} // namespace
-
 TEST(FaultWords, AreTheModelsOwnInEnglish)
 {
     const QDir folder(broken());
@@ -243,4 +241,5 @@ TEST_F(GermanFaults, SayFiguresAsGermanDoes)
               "/trees/0: gefunden: 0,5; nötig: eine ganze Zahl");
 }
 
+} // namespace
 } // namespace app

@@ -46,7 +46,7 @@ TEST(ReliefWords, SayNothingOfGustsThatAreNotKnown)
     EXPECT_EQ(shown(sentence(best, Told("de_DE").wording)),
               "For each percent of the tree's leaf it is relieved most by taking off “l3” (1,3 % "
               "of its strength, 60 N m).");
-    EXPECT_TRUE(sentence({}, Told("de_DE").wording).isEmpty());
+    EXPECT_TRUE(sentence(decltype(best){}, Told("de_DE").wording).isEmpty());
 }
 
 } // namespace

@@ -11,7 +11,6 @@
 namespace model::load {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kShare = 1e-3; // closed forms are met to 0.1 %
 
 TreeLoad still(const Tree& tree, const Species& species)
@@ -26,9 +25,9 @@ TEST(Cantilever, EvenWeightOnALevelBeam)
     const auto species = redMaple();
     const auto tree = cantilever(straight("beam", {0, 0, 2}, {4, 0, 2}, 0.12, 0.12));
     const auto load = still(tree, species).limbs.front();
-    const double w = kPi / 4.0 * 0.12 * 0.12 * 897.0 * kGravity_m_s2;
+    const double w = std::numbers::pi / 4.0 * 0.12 * 0.12 * 897.0 * kGravity_m_s2;
     OUTSIDE_NEAR(load.moment_Nm, w * 16.0 / 2.0, kShare * w * 8.0);
-    OUTSIDE_NEAR(load.stress_Pa, load.moment_Nm * 32.0 / (kPi * std::pow(0.12, 3)),
+    OUTSIDE_NEAR(load.stress_Pa, load.moment_Nm * 32.0 / (std::numbers::pi * std::pow(0.12, 3)),
                  kShare * load.stress_Pa);
     EXPECT_DOUBLE_EQ(load.governingAt_m, 0.0);
 }
@@ -36,15 +35,15 @@ TEST(Cantilever, EvenWeightOnALevelBeam)
 TEST(Cantilever, EvenWeightOnASlopingBeam)
 {
     const auto species = redMaple();
-    const double slope = kPi / 6.0;
+    const double slope = std::numbers::pi / 6.0;
     const auto tree = cantilever(straight(
         "beam", {0, 0, 2}, {4.0 * std::cos(slope), 0, 2 + 4.0 * std::sin(slope)}, 0.12, 0.12));
     const auto load = still(tree, species).limbs.front();
-    const double w = kPi / 4.0 * 0.12 * 0.12 * 897.0 * kGravity_m_s2;
+    const double w = std::numbers::pi / 4.0 * 0.12 * 0.12 * 897.0 * kGravity_m_s2;
     const double moment = w * 8.0 * std::cos(slope);
     EXPECT_NEAR(load.moment_Nm, moment, kShare * moment);
-    const double axial = w * 4.0 * std::sin(slope) / (kPi * 0.06 * 0.06);
-    EXPECT_NEAR(load.stress_Pa, 32.0 * moment / (kPi * std::pow(0.12, 3)) + axial,
+    const double axial = w * 4.0 * std::sin(slope) / (std::numbers::pi * 0.06 * 0.06);
+    EXPECT_NEAR(load.stress_Pa, 32.0 * moment / (std::numbers::pi * std::pow(0.12, 3)) + axial,
                 kShare * load.stress_Pa);
 }
 
@@ -57,8 +56,8 @@ TEST(Cantilever, OwnWeightOfATaperedBeam)
         const auto load =
             loadCase(tree, foliate(tree, species), species, kSeaside, Exposure::open, {});
         const double gamma = 897.0 * kGravity_m_s2;
-        const double expected =
-            gamma * kPi * 16.0 * (0.12 * 0.12 + 2.0 * 0.12 * thin + 3.0 * thin * thin) / 48.0;
+        const double expected = gamma * std::numbers::pi * 16.0 *
+                                (0.12 * 0.12 + 2.0 * 0.12 * thin + 3.0 * thin * thin) / 48.0;
         const auto base = beyondPieces(load, 0, 0).front();
         const double moment = norm(momentAbout(base.weight, {0, 0, 2}));
         OUTSIDE_NEAR(moment, expected, kShare * expected) << thin;
@@ -82,7 +81,7 @@ TEST(Cantilever, PointLoadOnATaperedBeamGovernsFarFromTheBase)
     auto tree = cantilever(straight("beam", {0, 0, 2}, {4, 0, 2}, 0.12, 0.04));
     hangOnTip(tree, 200.0 / kGravity_m_s2);
     const auto load = still(tree, weightless()).limbs.front();
-    const double expected = 32.0 * 200.0 * 1.0 / (kPi * std::pow(0.06, 3));
+    const double expected = 32.0 * 200.0 * 1.0 / (std::numbers::pi * std::pow(0.06, 3));
     OUTSIDE_NEAR(load.stress_Pa, expected, kShare * expected);
     OUTSIDE_NEAR(load.governingAt_m, 3.0, 0.05);
     OUTSIDE_NEAR(load.diameter_m, 0.06, 0.001);
@@ -103,7 +102,8 @@ TEST(Cantilever, ObliqueWindOnABareBar)
         const auto base = beyondPieces(load, 0, i).front();
         const auto moment = askedAt(load.limbs[0].pieces[0], 0.0, base, {i, false});
         // The bar points east: wind from bearing b meets it at 90 degrees less b.
-        const double sine = std::abs(std::cos(10.0 * static_cast<double>(i) * kPi / 180.0));
+        const double sine =
+            std::abs(std::cos(10.0 * static_cast<double>(i) * std::numbers::pi / 180.0));
         const double expected = q * 0.12 * 4.0 * sine * sine * 2.0;
         OUTSIDE_NEAR(norm(moment.windMoment_Nm), expected, kShare * q * 0.12 * 8.0) << 10 * i;
         OUTSIDE_NEAR(base.drag.force_N, q * 0.12 * 4.0 * sine, kShare * q * 0.48) << 10 * i;
@@ -122,7 +122,7 @@ TEST(Cantilever, SquareWindOnALeafyLimb)
         treeLoad(tree, bare, species, kSeaside, Exposure::open, {.gust_m_s = 28.0}).limbs.front();
     const double speed = 28.0 * gustShare(Exposure::open, 10.0);
     const double q = 0.5 * 1.225 * speed * speed;
-    const double area = 2.0 * 0.8 * 5.0 + kPi * 0.64;
+    const double area = 2.0 * 0.8 * 5.0 + std::numbers::pi * 0.64;
     const double force = q * 0.25 * std::pow(speed / 30.0, -0.7) * area;
     OUTSIDE_NEAR(load.wind_N, force, kShare * force);
     OUTSIDE_NEAR(load.windMoment_Nm, force * 2.5, kShare * force * 2.5);

@@ -12,7 +12,7 @@
 namespace model::load {
 namespace {
 
-constexpr double kShare = 0.01;
+constexpr double kFrameShare = 0.01;
 
 // Closed form: the solver itself, on a bent bar: 2 m east, then 1 m north, 100 N down at the end
 // and 50 N north at the bend.
@@ -113,7 +113,7 @@ void compare(const Tree& tree, double gust, std::size_t bearing, const std::stri
             const auto bar = made.firstBar[limb][i];
             const auto& below = i == 0 ? ends[bar].from : ends[made.firstBar[limb][i - 1] + 1].to;
             const double solved = std::hypot(below.bending_Nm, below.torsion_Nm);
-            OUTSIDE_NEAR(moment, solved, kShare * std::max(solved, 0.01 * base))
+            OUTSIDE_NEAR(moment, solved, kFrameShare * std::max(solved, 0.01 * base))
                 << tree.limbs[limb].id << " at " << cut.pieces[i].at_m;
             largest = std::max(largest, std::abs(moment - solved) / std::max(solved, 0.01 * base));
             ++compared;
@@ -122,9 +122,9 @@ void compare(const Tree& tree, double gust, std::size_t bearing, const std::stri
                 continue;
             const auto& above = ends[bar].from;
             OUTSIDE_NEAR(asked.bending_Nm, above.bending_Nm,
-                         kShare * std::max(moment, 0.01 * base));
+                         kFrameShare * std::max(moment, 0.01 * base));
             OUTSIDE_NEAR(std::abs(asked.torsion_Nm), above.torsion_Nm,
-                         kShare * std::max(moment, 0.01 * base));
+                         kFrameShare * std::max(moment, 0.01 * base));
         }
     }
     testing::Test::RecordProperty(name + " sections", compared);

@@ -11,8 +11,6 @@
 namespace model::load {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 // Closed form (any handbook of mechanics), d = 150 mm under 5000 N m and 800 N m.
 TEST(Section, OfARoundBarIsThatOfTheHandbook)
 {
@@ -28,7 +26,7 @@ TEST(Section, AddsPullOrPushToTheWorstFibre)
 {
     const auto bar = solidSection(0.10);
     const double bent = principalStress_Pa(bar, {.bending_Nm = 1000.0});
-    const double area = kPi * 0.0025;
+    const double area = std::numbers::pi * 0.0025;
     for (const double axial : {-5000.0, 5000.0})
         EXPECT_NEAR(principalStress_Pa(bar, {.bending_Nm = 1000.0, .axial_N = axial}),
                     bent + 5000.0 / area, 1.0);
@@ -57,7 +55,7 @@ Summed summed(double outer, double inner, double opening)
     double least = 1e9;
     double most = -1e9;
     const double dr = (outer - inner) / kRadii;
-    const double da = (2.0 * kPi - opening) / kAngles;
+    const double da = (2.0 * std::numbers::pi - opening) / kAngles;
     for (int i = 0; i < kRadii; ++i)
         for (int j = 0; j < kAngles; ++j) {
             const double r = inner + (i + 0.5) * dr;
@@ -83,7 +81,7 @@ Summed summed(double outer, double inner, double opening)
 TEST(Section, OfAnOpenHollowAgreesWithSummedAreas)
 {
     for (const double opening_deg : {60.0, 90.0, 120.0, 240.0}) {
-        const double opening = opening_deg * kPi / 180.0;
+        const double opening = opening_deg * std::numbers::pi / 180.0;
         const auto ours = openSection(0.20, 0.03, opening);
         const auto sum = summed(0.10, 0.07, opening);
         OUTSIDE_NEAR(ours.area_m2 / sum.area_m2, 1.0, 1e-3) << opening_deg;
@@ -106,7 +104,7 @@ TEST(Section, OfAnOffCentreHollowIsTakenFromItsTwoWalls)
 {
     const auto section = offCentreSection(0.20, 0.02, 0.08); // the same bar as above
     EXPECT_NEAR(section.bending_m3, 5.837e-4, 5e-8);
-    EXPECT_NEAR(section.area_m2, kPi * (0.01 - 0.0025), 1e-12);
+    EXPECT_NEAR(section.area_m2, std::numbers::pi * (0.01 - 0.0025), 1e-12);
     const auto middle = offCentreSection(0.20, 0.05, 0.05);
     const auto hollow = hollowSection(0.20, 0.05);
     EXPECT_NEAR(middle.bending_m3, hollow.bending_m3, 1e-12);
@@ -123,15 +121,16 @@ TEST(Section, OfAnOffCentreHollowIsWeakestInThePlaneOfTheOffset)
     const double outer = 0.10;
     const double inner = 0.05;
     const double offset = 0.03;
-    const double area = kPi * (outer * outer - inner * inner);
-    const double centre = -kPi * inner * inner * offset / area;
-    const double across = kPi / 4.0 * (std::pow(outer, 4) - std::pow(inner, 4));
-    const double towards = across - kPi * inner * inner * offset * offset - area * centre * centre;
+    const double area = std::numbers::pi * (outer * outer - inner * inner);
+    const double centre = -std::numbers::pi * inner * inner * offset / area;
+    const double across = std::numbers::pi / 4.0 * (std::pow(outer, 4) - std::pow(inner, 4));
+    const double towards =
+        across - std::numbers::pi * inner * inner * offset * offset - area * centre * centre;
     double worst = 0.0;
     for (int side = 0; side < 360; ++side)
         for (int fibre = 0; fibre < 720; ++fibre) {
-            const double m = side * kPi / 180.0;
-            const double f = fibre * kPi / 360.0;
+            const double m = side * std::numbers::pi / 180.0;
+            const double f = fibre * std::numbers::pi / 360.0;
             const double x = outer * std::cos(f) - centre;
             const double y = outer * std::sin(f);
             worst = std::max(worst, std::cos(m) * x / towards + std::sin(m) * y / across);
@@ -182,7 +181,7 @@ public:
 private:
     static constexpr std::size_t kRings = 40;
     static constexpr std::size_t kSteps = 60;
-    static constexpr double kStep = kPi / kSteps;
+    static constexpr double kStep = std::numbers::pi / kSteps;
     struct Neighbour {
         std::size_t at{};
         double conducts{}; ///< 0: none
