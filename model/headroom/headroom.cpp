@@ -193,14 +193,14 @@ StripHeadroom overStrip(const Tree& tree, const std::vector<LeafyBody>& bodies, 
     result.strip = strip.id;
     result.needed_m = neededHeadroom_m(strip);
     const auto over = treeOver(tree, bodies, place, result.needed_m);
+    if (overhang == Overhang::reckoned)
+        result.overhang_m2 = overhang_m2(over.solids, place.outline);
     if (over.parts.empty())
         return result;
     result.height_m = over.parts.front().height_m;
     result.lowestAt_m = over.parts.front().at_m;
     result.shortfall_m = std::max(0.0, result.needed_m - *result.height_m);
     result.blame = below(over.parts, result.needed_m);
-    if (overhang == Overhang::reckoned)
-        result.overhang_m2 = overhang_m2(over.solids, place.outline);
     return result;
 }
 

@@ -43,11 +43,11 @@ struct SaggedHeadroom {
 struct StripHeadroom {
     std::string strip; ///< id
     double needed_m{};
-    std::optional<double> height_m;   ///< lowest over the strip; blank: nothing overhangs it
-    std::optional<Point2> lowestAt_m; ///< garden frame, where that is; blank as height_m is
-    double shortfall_m{};             ///< 0 when enough
-    double overhang_m2{};             ///< how much of the strip the crown covers; 0 if left out
-    std::vector<LowPart> blame;       ///< every limb below the needed height, lowest first
+    std::optional<double> height_m;    ///< lowest over the strip; blank: nothing overhangs it
+    std::optional<Point2> lowestAt_m;  ///< garden frame, where that is; blank as height_m is
+    double shortfall_m{};              ///< 0 when enough
+    std::optional<double> overhang_m2; ///< how much of the strip the crown covers; blank: left out
+    std::vector<LowPart> blame;        ///< every limb below the needed height, lowest first
     /// Wet, in leaf and in fruit; blank: not asked for
     std::optional<SaggedHeadroom> sagged;
 
