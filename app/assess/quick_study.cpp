@@ -30,7 +30,7 @@ const model::load::TreeLoad& QuickStudy::load(const model::Tree& tree,
 {
     if (!asked_ || asked_->tree != asked.tree || asked_->species != asked.species) {
         leaf_.emplace(species);
-        rest_ = {};
+        rest_ = {}; // another tree hangs otherwise
     }
     const bool keep = asked_ == asked;
     asked_.reset(); // a refusal below leaves the studies half told
