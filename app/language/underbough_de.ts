@@ -6123,6 +6123,10 @@
         <source>electric_lines</source>
         <translation>Leitungen</translation>
     </message>
+    <message>
+        <source>Least room over %1</source>
+        <translation>Kleinste lichte Höhe über %1</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -7284,10 +7288,6 @@
         <translation>frei</translation>
     </message>
     <message>
-        <source>Room over %1</source>
-        <translation>Lichte Höhe über %1</translation>
-    </message>
-    <message>
         <source>Hardest pressed limb</source>
         <translation>Am stärksten beanspruchter Ast</translation>
     </message>
@@ -7330,6 +7330,10 @@
     <message>
         <source>Inside the guideline, but not all that is wanted.</source>
         <translation>Innerhalb des Richtwerts, aber nicht alles Gewünschte.</translation>
+    </message>
+    <message>
+        <source>Least room over %1</source>
+        <translation>Kleinste lichte Höhe über %1</translation>
     </message>
 </context>
 <context>

@@ -37,7 +37,7 @@ void addRoom(std::vector<Fact>& facts, const model::Trial& trial, const Wording&
         if (!before.worstHeight_m())
             continue;
         facts.push_back(
-            {TrialViewModel::tr("Room over %1").arg(thingName(wording.garden, before.strip)),
+            {TrialViewModel::tr("Least room over %1").arg(thingName(wording.garden, before.strip)),
              heightOf(before),
              heightOf(after),
              sentence(after, wording),
