@@ -3,6 +3,7 @@
 #include "app/document/file_sentences.hpp"
 #include "app/document/photo_files.hpp"
 #include "app/store/photo_rows.hpp"
+#include "app/words/fault_place.hpp"
 #include "app/words/fault_words.hpp"
 #include "model/document/validate.hpp"
 
@@ -65,7 +66,7 @@ QString Document::change(const QString& name, model::Garden after, int gesture)
         return openElsewhereSentence(path_);
     const auto faults = model::validate(after);
     if (!faults.empty())
-        return tr("That can't be drawn: it needs %1.").arg(faultWords(faults.front().expected));
+        return refusedDrawing(faults.front(), after);
     if (after == *garden_)
         return {};
     Step step{++lastStep_, name.toStdString(), gesture, difference(*garden_, after)};

@@ -1,5 +1,6 @@
 #include "app/document/file_sentences.hpp"
 
+#include "app/words/fault_place.hpp"
 #include "app/words/fault_words.hpp"
 
 #include <QCoreApplication>
@@ -51,9 +52,10 @@ const char* reasonOf(StoreError::Kind kind)
 
 } // namespace
 
-QString notReadSentence(const QString& path, const std::vector<model::Fault>& faults)
+QString notReadSentence(const QString& path, const std::vector<model::Fault>& faults,
+                        const QByteArray& document)
 {
-    const auto first = faultLine(faults.front());
+    const auto first = placedFaultLine(faults.front(), document);
     if (faults.size() == 1)
         return say(QT_TRANSLATE_NOOP("GardenFile", "%1 can't be used. %2."))
             .arg(shown(path), first);

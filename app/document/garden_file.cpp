@@ -5,9 +5,11 @@
 #include "app/document/photo_files.hpp"
 #include "app/store/photo_rows.hpp"
 #include "model/document/garden_json.hpp"
+#include "model/document/limits.hpp"
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
 
@@ -21,6 +23,13 @@ QString nativePath(const QString& path)
     return QDir::toNativeSeparators(path);
 }
 
+/// As much as a garden document may hold.
+QByteArray startOf(const QString& path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.read(model::limits::kDocumentBytes) : QByteArray();
+}
+
 } // namespace
 
 GardenFile readGardenFile(const QString& path, const model::Tables& tables)
@@ -29,7 +38,7 @@ GardenFile readGardenFile(const QString& path, const model::Tables& tables)
     std::istringstream none;
     auto input = readGardenInput(QFileInfo(path).absoluteFilePath().toStdString(), tables, none);
     if (!input.garden)
-        return {{}, notReadSentence(path, input.faults)};
+        return {{}, notReadSentence(path, input.faults, startOf(path))};
     return {std::move(input.garden), {}};
 }
 

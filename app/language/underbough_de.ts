@@ -566,6 +566,10 @@
         <source>In this language from the next start of the program on.</source>
         <translation>In dieser Sprache ab dem nächsten Start des Programms.</translation>
     </message>
+    <message>
+        <source>Show me round the window</source>
+        <translation>Das Fenster zeigen</translation>
+    </message>
 </context>
 <context>
     <name>GoalsCard</name>
@@ -683,6 +687,570 @@
     <message>
         <source>Both want level ground, and a top that stands over the stem.</source>
         <translation>Beides braucht ebenen Boden und eine Spitze, die über dem Stamm steht.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>Underbough: what may I cut from my trees, where, how much, when, and who should do it?
+It works from a sketch of your garden, on your own computer.</source>
+        <translation>Underbough: was darf ich an meinen Bäumen schneiden, wo, wie viel, wann, und wer soll es tun?
+Es rechnet mit einer Skizze Ihres Gartens, auf Ihrem eigenen Computer.</translation>
+    </message>
+    <message>
+        <source>Examples:
+  underbough                                   open the window
+  underbough garden.underbough                 open the window on your garden
+  underbough check garden.underbough           is anything wrong with the file?
+  underbough assess garden.json                the whole answer, to read
+  underbough assess garden.json --tree maple --gust &quot;110 km/h&quot;
+  underbough suggest garden.json --units us    only what to cut, in feet and pounds
+  underbough assess garden.json --json         the same for a program (SI units)
+  underbough due garden.json                   what is due, and when
+  underbough diary garden.json --add --cut plan --by me
+                                               write today&apos;s visit into the file
+  underbough report garden.json -o work.pdf    a work sheet to carry outside
+
+The answers are estimates from a sketch. They never say that a tree is safe.
+&quot;underbough assess --help&quot; tells more about one command.
+
+Exit status: 0 fine, 2 input that can&apos;t be used, 1 only with --fail-on-attention.</source>
+        <translation>Beispiele:
+  underbough                                   das Fenster öffnen
+  underbough garden.underbough                 das Fenster mit Ihrem Garten öffnen
+  underbough check garden.underbough           stimmt etwas nicht mit der Datei?
+  underbough assess garden.json                die ganze Antwort zum Lesen
+  underbough assess garden.json --tree maple --gust &quot;110 km/h&quot;
+  underbough suggest garden.json --units us    nur, was zu schneiden ist, in Fuß und Pfund
+  underbough assess garden.json --json         dasselbe für ein Programm (SI-Einheiten)
+  underbough due garden.json                   was fällig ist, und wann
+  underbough diary garden.json --add --cut plan --by me
+                                               den Besuch von heute in die Datei schreiben
+  underbough report garden.json -o work.pdf    ein Arbeitsblatt zum Mitnehmen
+
+Die Antworten sind Schätzungen aus einer Skizze. Sie sagen nie, dass ein Baum sicher ist.
+&quot;underbough assess --help&quot; sagt mehr zu einem Befehl.
+
+Status am Ende: 0 gut, 2 unbrauchbare Eingabe, 1 nur mit --fail-on-attention.</translation>
+    </message>
+    <message>
+        <source>Show this help</source>
+        <translation>Diese Hilfe zeigen</translation>
+    </message>
+    <message>
+        <source>Show the version</source>
+        <translation>Die Version zeigen</translation>
+    </message>
+    <message>
+        <source>A garden file to open in the window</source>
+        <translation>Eine Gartendatei für das Fenster</translation>
+    </message>
+    <message>
+        <source>Write a visit of --date to --tree into the file</source>
+        <translation>Einen Besuch bei --tree am --date in die Datei schreiben</translation>
+    </message>
+    <message>
+        <source>A cut made: plan, the number of one of the plan&apos;s,
+&quot;removal:LIMB&quot;, &quot;reduction:LIMB=1.5 m&quot;,
+&quot;thinning:LIMB=20 %&quot;, &quot;lifting:LIMB=2.1 m&quot;</source>
+        <translation>Ein gemachter Schnitt: plan, die Nummer eines geplanten,
+&quot;removal:AST&quot; (abgenommen), &quot;reduction:AST=1.5 m&quot; (eingekürzt),
+&quot;thinning:AST=20 %&quot; (ausgelichtet), &quot;lifting:AST=2.1 m&quot;
+(Hängetriebe gekürzt)</translation>
+    </message>
+    <message>
+        <source>Share of the leaf that went, such as &quot;8 %&quot;; else
+that of the plan&apos;s cuts</source>
+        <translation>Anteil des entnommenen Laubs, etwa &quot;8 %&quot;; sonst
+der der geplanten Schnitte</translation>
+    </message>
+    <message>
+        <source>Headroom over a strip before and after, such as
+&quot;path=1.9 m..2.4 m&quot;</source>
+        <translation>Lichte Höhe über einer Fläche vorher und nachher, etwa
+&quot;path=1.9 m..2.4 m&quot;</translation>
+    </message>
+    <message>
+        <source>Tip of a limb before the cuts: where it is drawn, or
+&quot;LIMB=EAST,NORTH,UP&quot; from the tree&apos;s base</source>
+        <translation>Spitze eines Astes vor den Schnitten: wo sie gezeichnet ist,
+oder &quot;AST=OST,NORD,HOCH&quot; vom Stammfuß aus</translation>
+    </message>
+    <message>
+        <source>Who did it</source>
+        <translation>Wer es war</translation>
+    </message>
+    <message>
+        <source>In your words</source>
+        <translation>In Ihren Worten</translation>
+    </message>
+    <message>
+        <source>When to come again</source>
+        <translation>Wann der nächste Besuch ist</translation>
+    </message>
+    <message>
+        <source>Warmth in the shade, such as &quot;21 C&quot;</source>
+        <translation>Wärme im Schatten, etwa &quot;21 C&quot;</translation>
+    </message>
+    <message>
+        <source>Such as &quot;55 %&quot;</source>
+        <translation>Etwa &quot;55 %&quot;</translation>
+    </message>
+    <message>
+        <source>Gusts, such as &quot;20 km/h&quot;</source>
+        <translation>Böen, etwa &quot;20 km/h&quot;</translation>
+    </message>
+    <message>
+        <source>A photo to keep with the visit</source>
+        <translation>Ein Foto, das beim Besuch bleibt</translation>
+    </message>
+    <message>
+        <source>Note that a wound, by its number in this list, was
+seen closed on --date</source>
+        <translation>Eintragen, dass eine Wunde, nach ihrer Nummer in dieser
+Liste, am --date geschlossen war</translation>
+    </message>
+    <message>
+        <source>Make the cuts on the sketch too</source>
+        <translation>Die Schnitte auch an der Skizze machen</translation>
+    </message>
+    <message>
+        <source>Visits, leaf by season, growth, wounds, next due; adds a visit</source>
+        <translation>Besuche, Laub je Saison, Wuchs, Wunden, Fälliges; neuer Besuch</translation>
+    </message>
+    <message>
+        <source>What is due in the garden, and when</source>
+        <translation>Was im Garten fällig ist, und wann</translation>
+    </message>
+    <message>
+        <source>What is due, as a file for your calendar</source>
+        <translation>Was fällig ist, als Datei für Ihren Kalender</translation>
+    </message>
+    <message>
+        <source>A garden file, or - for standard input</source>
+        <translation>Eine Gartendatei, oder - für die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>Where to write it, such as garden.ics; - for standard output</source>
+        <translation>Wohin, etwa garden.ics; - für die Standardausgabe</translation>
+    </message>
+    <message>
+        <source>Write JSON for a program instead of text</source>
+        <translation>JSON für ein Programm statt Text</translation>
+    </message>
+    <message>
+        <source>FROM is left as it is; a TO that is there already is never written over.</source>
+        <translation>FROM bleibt, wie es ist; ein TO, das es schon gibt, wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Write a garden as JSON, its photos beside it</source>
+        <translation>Einen Garten als JSON schreiben, seine Fotos daneben</translation>
+    </message>
+    <message>
+        <source>A garden file</source>
+        <translation>Eine Gartendatei</translation>
+    </message>
+    <message>
+        <source>The JSON file to write</source>
+        <translation>Die JSON-Datei, die entsteht</translation>
+    </message>
+    <message>
+        <source>Make a garden file of a garden in JSON and its photos</source>
+        <translation>Aus einem Garten in JSON und seinen Fotos eine Gartendatei machen</translation>
+    </message>
+    <message>
+        <source>A garden in JSON, its photos beside it</source>
+        <translation>Ein Garten in JSON, seine Fotos daneben</translation>
+    </message>
+    <message>
+        <source>The garden file to write, such as garden.underbough</source>
+        <translation>Die Gartendatei, die entsteht, etwa garden.underbough</translation>
+    </message>
+    <message>
+        <source>Save what can be read of a damaged garden file</source>
+        <translation>Retten, was sich von einer beschädigten Gartendatei lesen lässt</translation>
+    </message>
+    <message>
+        <source>The damaged garden file</source>
+        <translation>Die beschädigte Gartendatei</translation>
+    </message>
+    <message>
+        <source>The garden file to write</source>
+        <translation>Die Gartendatei, die entsteht</translation>
+    </message>
+    <message>
+        <source>Usage</source>
+        <translation>Aufruf</translation>
+    </message>
+    <message>
+        <source>OPTIONS</source>
+        <translation>OPTIONEN</translation>
+    </message>
+    <message>
+        <source>COMMAND</source>
+        <translation>BEFEHL</translation>
+    </message>
+    <message>
+        <source>(needed)</source>
+        <translation>(verlangt)</translation>
+    </message>
+    <message>
+        <source>Garden</source>
+        <translation>Garten</translation>
+    </message>
+    <message>
+        <source>Needs</source>
+        <translation>Nur mit</translation>
+    </message>
+    <message>
+        <source>Excludes</source>
+        <translation>Nicht mit</translation>
+    </message>
+    <message>
+        <source>CODE</source>
+        <translation>SPRACHE</translation>
+    </message>
+    <message>
+        <source>CUT</source>
+        <translation>SCHNITT</translation>
+    </message>
+    <message>
+        <source>DATE</source>
+        <translation>DATUM</translation>
+    </message>
+    <message>
+        <source>DEGREES</source>
+        <translation>GRAD</translation>
+    </message>
+    <message>
+        <source>FILE</source>
+        <translation>DATEI</translation>
+    </message>
+    <message>
+        <source>FOLDER</source>
+        <translation>ORDNER</translation>
+    </message>
+    <message>
+        <source>GUST</source>
+        <translation>WIND</translation>
+    </message>
+    <message>
+        <source>LENGTH</source>
+        <translation>STRECKE</translation>
+    </message>
+    <message>
+        <source>LIMB</source>
+        <translation>AST</translation>
+    </message>
+    <message>
+        <source>MONTH</source>
+        <translation>MONAT</translation>
+    </message>
+    <message>
+        <source>NAME</source>
+        <translation>NAME</translation>
+    </message>
+    <message>
+        <source>NUMBER</source>
+        <translation>NUMMER</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation>PAPIER</translation>
+    </message>
+    <message>
+        <source>PLANTING=HOURS</source>
+        <translation>PFLANZUNG=STUNDEN</translation>
+    </message>
+    <message>
+        <source>PLANTING=MOL</source>
+        <translation>PFLANZUNG=MOL</translation>
+    </message>
+    <message>
+        <source>SHARE</source>
+        <translation>ANTEIL</translation>
+    </message>
+    <message>
+        <source>SPEED</source>
+        <translation>TEMPO</translation>
+    </message>
+    <message>
+        <source>STRIP=HEIGHTS</source>
+        <translation>WEG=VORHER..NACHHER</translation>
+    </message>
+    <message>
+        <source>TABLE</source>
+        <translation>TABELLE</translation>
+    </message>
+    <message>
+        <source>TEMPERATURE</source>
+        <translation>TEMPERATUR</translation>
+    </message>
+    <message>
+        <source>TEXT</source>
+        <translation>TEXT</translation>
+    </message>
+    <message>
+        <source>THICKNESS</source>
+        <translation>DICKE</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation>ZEIT</translation>
+    </message>
+    <message>
+        <source>TIP</source>
+        <translation>SPITZE</translation>
+    </message>
+    <message>
+        <source>UNITS</source>
+        <translation>EINHEITEN</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Commands</source>
+        <translation>Befehle</translation>
+    </message>
+    <message>
+        <source>The answers are estimates from a sketch. They never say that a tree is safe.</source>
+        <translation>Die Antworten sind Schätzungen aus einer Skizze. Sie sagen nie, dass ein Baum sicher ist.</translation>
+    </message>
+    <message>
+        <source>All of it: headroom, loads, sun, what to cut, who cuts</source>
+        <translation>Alles: lichte Höhe, Lasten, Sonne, was und wer schneidet</translation>
+    </message>
+    <message>
+        <source>Gust as forecasts give it: &quot;90 km/h&quot;, &quot;56 mph&quot;,
+25 (m/s), &quot;force 9&quot;, &quot;gusts of force 9&quot;,
+&quot;severe thunderstorm&quot;; else the garden&apos;s own</source>
+        <translation>Bö, wie Vorhersagen sie nennen: &quot;90 km/h&quot;, &quot;56 mph&quot;,
+25 (m/s), &quot;force 9&quot;, &quot;gusts of force 9&quot;,
+&quot;severe thunderstorm&quot; (schweres Gewitter);
+sonst die des Gartens</translation>
+    </message>
+    <message>
+        <source>Temperature of the air in that gust: &quot;5 C&quot;, &quot;41 F&quot;;
+else 15 C. Cold air presses harder</source>
+        <translation>Temperatur der Luft in dieser Bö: &quot;5 C&quot;, &quot;41 F&quot;;
+sonst 15 C. Kalte Luft drückt stärker</translation>
+    </message>
+    <message>
+        <source>Only this limb, by its name or id: every step from wind
+and weight to its figures, with formulas and sources</source>
+        <translation>Nur dieser Ast, nach Name oder Kennung: jeder Schritt
+von Wind und Gewicht zu seinen Zahlen, mit Formeln
+und Quellen</translation>
+    </message>
+    <message>
+        <source>Loads with leaf and twigs wet</source>
+        <translation>Lasten mit nassem Laub und nassen Zweigen</translation>
+    </message>
+    <message>
+        <source>Loads with glaze ice this thick all round:
+&quot;12 mm&quot;, &quot;0.5 in&quot;; else none</source>
+        <translation>Lasten mit so dickem Klareis ringsum:
+&quot;12 mm&quot;, &quot;0.5 in&quot;; sonst keines</translation>
+    </message>
+    <message>
+        <source>What to cut for headroom, and who does it</source>
+        <translation>Was für die lichte Höhe zu schneiden ist, und wer es tut</translation>
+    </message>
+    <message>
+        <source>Headroom beyond what is needed, to be grown into,
+such as &quot;30 cm&quot; or &quot;1 ft&quot;</source>
+        <translation>Lichte Höhe über die nötige hinaus, zum Hineinwachsen,
+etwa &quot;30 cm&quot; oder &quot;1 ft&quot;</translation>
+    </message>
+    <message>
+        <source>Relieve every limb to this share of its expected strength
+at the garden&apos;s gust, such as &quot;80 %&quot;</source>
+        <translation>Jeden Ast bei der Bö des Gartens bis auf diesen Anteil
+seiner erwarteten Festigkeit entlasten, etwa &quot;80 %&quot;</translation>
+    </message>
+    <message>
+        <source>Give a planting so many hours of sun a day, such as
+hedge=4; without a number: what its plant needs</source>
+        <translation>Einer Pflanzung so viele Stunden Sonne am Tag geben,
+etwa hedge=4; ohne Zahl: was ihre Pflanze braucht</translation>
+    </message>
+    <message>
+        <source>Give a planting so many mol/m2 of light for growth a day,
+such as bed=12; without a number: what its plant needs</source>
+        <translation>Einer Pflanzung so viele mol/m2 Wuchslicht am Tag geben,
+etwa bed=12; ohne Zahl: was ihre Pflanze braucht</translation>
+    </message>
+    <message>
+        <source>Relieve every limb until it is expected to bear this gust,
+such as &quot;90 km/h&quot; or &quot;56 mph&quot;</source>
+        <translation>Jeden Ast entlasten, bis zu erwarten ist, dass er diese Bö
+aushält, etwa &quot;90 km/h&quot; oder &quot;56 mph&quot;</translation>
+    </message>
+    <message>
+        <source>Also what 5, 10, 15 % of the leaf and more would buy</source>
+        <translation>Auch, was 5, 10, 15 % des Laubs und mehr brächten</translation>
+    </message>
+    <message>
+        <source>A limb that stays, by its id</source>
+        <translation>Ein Ast, der bleibt, nach seiner Kennung</translation>
+    </message>
+    <message>
+        <source>A limb that goes, by its id</source>
+        <translation>Ein Ast, der weg soll, nach seiner Kennung</translation>
+    </message>
+    <message>
+        <source>Fruit trees: the middle of the crown free of upright limbs</source>
+        <translation>Obstbäume: die Mitte der Krone frei von steilen Ästen</translation>
+    </message>
+    <message>
+        <source>Take no more of the leaf, such as &quot;15 %&quot;</source>
+        <translation>Nicht mehr vom Laub entnehmen, etwa &quot;15 %&quot;</translation>
+    </message>
+    <message>
+        <source>A year of light on each planting, and who takes it</source>
+        <translation>Ein Jahr Licht auf jeder Pflanzung, und wer es nimmt</translation>
+    </message>
+    <message>
+        <source>One month in place of the growing season: 7, July</source>
+        <translation>Ein Monat statt der Wuchszeit: 7, July</translation>
+    </message>
+    <message>
+        <source>Only this planting, by its name or id</source>
+        <translation>Nur diese Pflanzung, nach Name oder Kennung</translation>
+    </message>
+    <message>
+        <source>Write JSON for a program instead of text, in SI units
+(docs/command-line.md tells its form)</source>
+        <translation>JSON für ein Programm statt Text, in SI-Einheiten
+(seine Form steht in docs/command-line.md)</translation>
+    </message>
+    <message>
+        <source>Units to read; uk is metric with wind in mph;
+else as your system is set</source>
+        <translation>Einheiten zum Lesen; uk ist metrisch mit Wind in mph;
+sonst, wie Ihr System eingestellt ist</translation>
+    </message>
+    <message>
+        <source>Exit with status 1 if something needs attention</source>
+        <translation>Mit Status 1 enden, wenn etwas Beachtung braucht</translation>
+    </message>
+    <message>
+        <source>Language of the sentences: de, en;
+else as your system is set</source>
+        <translation>Sprache der Sätze: de, en;
+sonst, wie Ihr System eingestellt ist</translation>
+    </message>
+    <message>
+        <source>Only this tree, by its name or id</source>
+        <translation>Nur dieser Baum, nach Name oder Kennung</translation>
+    </message>
+    <message>
+        <source>The day, such as 2025-07-14; else today</source>
+        <translation>Der Tag, etwa 2025-07-14; sonst heute</translation>
+    </message>
+    <message>
+        <source>Headroom over each strip of ground</source>
+        <translation>Die lichte Höhe über jeder Fläche</translation>
+    </message>
+    <message>
+        <source>Is anything wrong with a garden file?</source>
+        <translation>Stimmt etwas nicht mit einer Gartendatei?</translation>
+    </message>
+    <message>
+        <source>The work on paper, and tables for other programs</source>
+        <translation>Die Arbeit auf Papier, und Tabellen für andere Programme</translation>
+    </message>
+    <message>
+        <source>The file to write: work.pdf, work.html; with --csv or
+--geojson any name, or - for standard output</source>
+        <translation>Die Datei, die entsteht: work.pdf, work.html; mit --csv
+oder --geojson jeder Name, oder - für die Standardausgabe</translation>
+    </message>
+    <message>
+        <source>Size of the pages; else as is usual where you are</source>
+        <translation>Größe der Seiten; sonst, wie es bei Ihnen üblich ist</translation>
+    </message>
+    <message>
+        <source>One page for each tree with what an arborist asks for,
+and what to ask of one</source>
+        <translation>Eine Seite je Baum mit dem, was ein Baumpfleger wissen will
+und was man ihn fragen soll</translation>
+    </message>
+    <message>
+        <source>Write every figure as a PNG to this folder</source>
+        <translation>Jede Abbildung als PNG in diesen Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>A table instead: inventory of the trees, visits,
+or loads of all limbs</source>
+        <translation>Stattdessen eine Tabelle: inventory (die Bäume),
+visits (die Besuche) oder loads (Lasten aller Äste)</translation>
+    </message>
+    <message>
+        <source>The plan as GeoJSON instead, in WGS 84</source>
+        <translation>Stattdessen der Plan als GeoJSON, in WGS 84</translation>
+    </message>
+    <message>
+        <source>Gust for the loads; else the garden&apos;s own</source>
+        <translation>Bö für die Lasten; sonst die des Gartens</translation>
+    </message>
+    <message>
+        <source>Warmth on the day of work: &quot;33 C&quot;</source>
+        <translation>Wärme am Arbeitstag: &quot;33 C&quot;</translation>
+    </message>
+    <message>
+        <source>Of the air that day: &quot;55 %&quot;</source>
+        <translation>Luftfeuchte an diesem Tag: &quot;55 %&quot;</translation>
+    </message>
+    <message>
+        <source>Gusts that day: &quot;30 km/h&quot;</source>
+        <translation>Böen an diesem Tag: &quot;30 km/h&quot;</translation>
+    </message>
+    <message>
+        <source>Does the weather speak against tree work?</source>
+        <translation>Spricht das Wetter gegen Baumarbeit?</translation>
+    </message>
+    <message>
+        <source>Warmth in the shade, such as &quot;33 C&quot; or &quot;91 F&quot;</source>
+        <translation>Wärme im Schatten, etwa &quot;33 C&quot; oder &quot;91 F&quot;</translation>
+    </message>
+    <message>
+        <source>Of the air, such as &quot;55 %&quot;; else 50 %</source>
+        <translation>Luftfeuchte, etwa &quot;55 %&quot;; sonst 50 %</translation>
+    </message>
+    <message>
+        <source>Gusts while you work, such as &quot;30 km/h&quot;</source>
+        <translation>Böen, während Sie arbeiten, etwa &quot;30 km/h&quot;</translation>
+    </message>
+    <message>
+        <source>Where the sun stands, as JSON</source>
+        <translation>Wo die Sonne steht, als JSON</translation>
+    </message>
+    <message>
+        <source>Latitude in degrees, north positive</source>
+        <translation>Geografische Breite in Grad, Nord positiv</translation>
+    </message>
+    <message>
+        <source>Longitude in degrees, east positive</source>
+        <translation>Geografische Länge in Grad, Ost positiv</translation>
+    </message>
+    <message>
+        <source>When, such as 2025-06-21T14:30:00+02:00; without a zone
+UTC is meant; else now</source>
+        <translation>Wann, etwa 2025-06-21T14:30:00+02:00; ohne Zone ist UTC
+gemeint; sonst jetzt</translation>
+    </message>
+    <message>
+        <source>JSON, which it writes anyway</source>
+        <translation>JSON, das ohnehin geschrieben wird</translation>
+    </message>
+    <message>
+        <source>elevation_deg is without refraction, apparent_elevation_deg with it;
+azimuth_deg counts clockwise from north.</source>
+        <translation>elevation_deg ist ohne Brechung der Luft, apparent_elevation_deg mit ihr;
+azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     </message>
 </context>
 <context>
@@ -1248,14 +1816,6 @@
         <translation>Zeigt in einer eigenen Farbe, was die Schnitte wegnehmen, und zeigt es auch noch, wenn sie gemacht sind</translation>
     </message>
     <message>
-        <source>As it stands</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>After the cuts</source>
-        <translation>Danach</translation>
-    </message>
-    <message>
         <source>Tree and garden in three dimensions</source>
         <translation>Baum und Garten räumlich</translation>
     </message>
@@ -1349,14 +1909,6 @@
     <message>
         <source>Press on a limb where you would cut it, and see what comes of it. With the keyboard: choose a limb, then Try it beside the answers.</source>
         <translation>Drücken Sie auf einen Ast, wo Sie ihn schneiden würden, und sehen Sie, was daraus wird. Mit der Tastatur: einen Ast wählen, dann „Probieren“ neben den Antworten.</translation>
-    </message>
-    <message>
-        <source>As it stands</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>After the cuts</source>
-        <translation>Danach</translation>
     </message>
     <message>
         <source>Side view</source>
@@ -1802,6 +2354,17 @@
     </message>
 </context>
 <context>
+    <name>ViewBar</name>
+    <message>
+        <source>As it stands</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>After the cuts</source>
+        <translation>Danach</translation>
+    </message>
+</context>
+<context>
     <name>VisitRow</name>
     <message>
         <source>before</source>
@@ -1968,6 +2531,85 @@
     <message>
         <source>Walk round the tree</source>
         <translation>Um den Baum gehen</translation>
+    </message>
+</context>
+<context>
+    <name>WalkThrough</name>
+    <message>
+        <source>A tree of somebody else&apos;s</source>
+        <translation>Ein fremder Baum</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <translation>Was das bedeutet</translation>
+    </message>
+    <message>
+        <source>What to cut</source>
+        <translation>Was zu schneiden ist</translation>
+    </message>
+    <message>
+        <source>Wind, day and hour</source>
+        <translation>Wind, Tag und Stunde</translation>
+    </message>
+    <message>
+        <source>The garden from above</source>
+        <translation>Der Garten von oben</translation>
+    </message>
+    <message>
+        <source>Now yours</source>
+        <translation>Und nun Ihrer</translation>
+    </message>
+    <message>
+        <source>Here it stands as somebody sees it from the side. Try it out: drag a dot to bend a limb, the slider walks round the tree. Undo takes everything back.</source>
+        <translation>Hier steht er, wie man ihn von der Seite sieht. Probieren Sie es aus: Ziehen Sie an einem Punkt, und der Ast biegt sich; der Schieber führt um den Baum herum. „Zurück“ nimmt alles zurück.</translation>
+    </message>
+    <message>
+        <source>The answers stand here and follow what you draw: room beneath it, what a storm asks of it, sun for the plants. Press a line to read it in full, and why it is that number.</source>
+        <translation>Hier stehen die Antworten, und sie folgen dem, was Sie zeichnen: Platz darunter, was ein Sturm ihm abverlangt, Sonne für die Pflanzen. Drücken Sie auf eine Zeile, um sie ganz zu lesen, und warum die Zahl so ist.</translation>
+    </message>
+    <message>
+        <source>The least that has to go for what you want of the tree, in working order. Leave or take a limb, and the rest is found again. Try a cut, over the drawing, shows what a cut of your own would do.</source>
+        <translation>Das Wenigste, das für Ihre Ziele weg muss, in der Reihenfolge der Arbeit. Lassen Sie einen Ast oder nehmen Sie ihn, und der Rest wird neu gefunden. „Probeschnitt“ über der Zeichnung zeigt, was ein Schnitt von Ihnen bewirken würde.</translation>
+    </message>
+    <message>
+        <source>All answers are for the wind, the day and the hour that are set here.</source>
+        <translation>Alle Antworten gelten für den Wind, den Tag und die Stunde, die hier eingestellt sind.</translation>
+    </message>
+    <message>
+        <source>What lies under the tree and beside it: paths, hedges, beds, buildings, wires. Draw on the plan makes it large.</source>
+        <translation>Was unter dem Baum und neben ihm liegt: Wege, Hecken, Beete, Gebäude, Leitungen. „Auf dem Plan zeichnen“ macht ihn groß.</translation>
+    </message>
+    <message>
+        <source>New starts your garden: its place, then a tree, by its kind and a tape round its stem. F1 shows this walk again. What you read are estimates from a sketch: none of it says that a tree is safe.</source>
+        <translation>„Neu“ beginnt Ihren Garten: sein Ort, dann ein Baum, nach seiner Art und einem Maßband um den Stamm. F1 zeigt diesen Rundgang wieder. Was Sie lesen, sind Schätzungen aus einer Skizze: Nichts davon sagt, dass ein Baum sicher ist.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Stay here</source>
+        <translation>Hier bleiben</translation>
+    </message>
+    <message>
+        <source>Enough</source>
+        <translation>Genug</translation>
+    </message>
+    <message>
+        <source>Ends the walk; F1 shows it again</source>
+        <translation>Beendet den Rundgang; F1 zeigt ihn wieder</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>A garden of my own</source>
+        <translation>Ein eigener Garten</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
     </message>
 </context>
 <context>
@@ -6127,6 +6769,18 @@
         <source>Least room over %1</source>
         <translation>Kleinste lichte Höhe über %1</translation>
     </message>
+    <message>
+        <source>%1 (%2): found %3, expected %4</source>
+        <translation>%1 (%2): gefunden: %3; nötig: %4</translation>
+    </message>
+    <message>
+        <source>That can&apos;t be drawn: it needs %1.</source>
+        <translation>Das lässt sich nicht zeichnen. Nötig: %1.</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be drawn like that: it needs %2.</source>
+        <translation>%1 lässt sich so nicht zeichnen. Nötig: %2.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -6396,10 +7050,6 @@
     <message>
         <source>New garden</source>
         <translation>Neuer Garten</translation>
-    </message>
-    <message>
-        <source>That can&apos;t be drawn: it needs %1.</source>
-        <translation>Das lässt sich nicht zeichnen. Nötig: %1.</translation>
     </message>
     <message>
         <source>This step can&apos;t be gone back to: it needs %1.</source>
