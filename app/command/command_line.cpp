@@ -1,6 +1,7 @@
 #include "app/command/command_line.hpp"
 
 #include "app/command/application.hpp"
+#include "app/command/help_words.hpp"
 #include "app/command/verbs.hpp"
 #include "app/document/garden_input.hpp"
 #include "app/language/language.hpp"
@@ -15,40 +16,43 @@
 namespace app {
 namespace {
 
-constexpr const char* kAbout =
+constexpr const char* kAbout = QT_TRANSLATE_NOOP(
+    "Help",
     "Underbough: what may I cut from my trees, where, how much, when, and who should do it?\n"
-    "It works from a sketch of your garden, on your own computer.";
+    "It works from a sketch of your garden, on your own computer.");
 
-constexpr const char* kExamples =
-    "Examples:\n"
-    "  underbough                                   open the window\n"
-    "  underbough garden.underbough                 open the window on your garden\n"
-    "  underbough check garden.underbough           is anything wrong with the file?\n"
-    "  underbough assess garden.json                the whole answer, to read\n"
-    "  underbough assess garden.json --tree maple --gust \"110 km/h\"\n"
-    "  underbough suggest garden.json --units us    only what to cut, in feet and pounds\n"
-    "  underbough assess garden.json --json         the same for a program (SI units)\n"
-    "  underbough due garden.json                   what is due, and when\n"
-    "  underbough diary garden.json --add --cut plan --by me\n"
-    "                                               write today's visit into the file\n"
-    "  underbough report garden.json -o work.pdf    a work sheet to carry outside\n"
-    "\n"
-    "The answers are estimates from a sketch. They never say that a tree is safe.\n"
-    "\"underbough assess --help\" tells more about one command.\n"
-    "\n"
-    "Exit status: 0 fine, 2 input that can't be used, 1 only with --fail-on-attention.";
+constexpr const char* kExamples = QT_TRANSLATE_NOOP(
+    "Help", "Examples:\n"
+            "  underbough                                   open the window\n"
+            "  underbough garden.underbough                 open the window on your garden\n"
+            "  underbough check garden.underbough           is anything wrong with the file?\n"
+            "  underbough assess garden.json                the whole answer, to read\n"
+            "  underbough assess garden.json --tree maple --gust \"110 km/h\"\n"
+            "  underbough suggest garden.json --units us    only what to cut, in feet and pounds\n"
+            "  underbough assess garden.json --json         the same for a program (SI units)\n"
+            "  underbough due garden.json                   what is due, and when\n"
+            "  underbough diary garden.json --add --cut plan --by me\n"
+            "                                               write today's visit into the file\n"
+            "  underbough report garden.json -o work.pdf    a work sheet to carry outside\n"
+            "\n"
+            "The answers are estimates from a sketch. They never say that a tree is safe.\n"
+            "\"underbough assess --help\" tells more about one command.\n"
+            "\n"
+            "Exit status: 0 fine, 2 input that can't be used, 1 only with --fail-on-attention.");
 
 /// The command line as CLI11 knows it, and what was typed.
 class CommandLine {
 public:
     CommandLine()
     {
-        app_.set_help_flag("-h,--help", "Show this help");
-        app_.set_version_flag("--version", "underbough " UNDERBOUGH_VERSION, "Show the version");
+        app_.set_help_flag("-h,--help", QT_TRANSLATE_NOOP("Help", "Show this help"));
+        app_.set_version_flag("--version", "underbough " UNDERBOUGH_VERSION,
+                              QT_TRANSLATE_NOOP("Help", "Show the version"));
         labels();
         app_.footer(kExamples);
         app_.require_subcommand(0, 1);
-        app_.add_option("GARDEN", windowGarden_, "A garden file to open in the window")
+        app_.add_option("GARDEN", windowGarden_,
+                        QT_TRANSLATE_NOOP("Help", "A garden file to open in the window"))
             ->type_name("FILE");
         Verbs verbs(app_, arguments_, verb_);
         verbs.addLanguage(&app_);
@@ -69,8 +73,11 @@ public:
         app_.parse(std::move(reversed));
     }
 
-    [[nodiscard]] std::string help() const
+    /// In the language asked for on the same line, else the system's.
+    [[nodiscard]] std::string help()
     {
+        const Application application(Application::For::words, localeOf(languageAsked()));
+        translateHelp(app_);
         const auto chosen = app_.get_subcommands();
         return chosen.empty() ? app_.help() : chosen.front()->help(app_.get_name());
     }
@@ -85,12 +92,26 @@ public:
     [[nodiscard]] const std::string& windowGarden() const { return windowGarden_; }
 
 private:
+    /// CLI11 stops at --help, before it fills in the arguments.
+    [[nodiscard]] QString languageAsked() const
+    {
+        for (const CLI::App* app : app_.get_subcommands())
+            if (const auto asked = languageOf(*app); !asked.isEmpty())
+                return asked;
+        return languageOf(app_);
+    }
+    static QString languageOf(const CLI::App& app)
+    {
+        const auto* option = app.get_option_no_throw("--language");
+        return option && option->count() > 0 ? QString::fromStdString(option->results().front())
+                                             : QString();
+    }
+
     /// Plainer words than the library's own, for people who don't write programs.
     void labels()
     {
         const auto formatter = app_.get_formatter();
         formatter->label("Positionals", "Garden");
-        formatter->label("Subcommands", "Commands");
         formatter->label("SUBCOMMAND", "COMMAND");
         formatter->label("REQUIRED", "(needed)");
     }

@@ -10,21 +10,28 @@ void addTwoFiles(Verbs& verbs, const char* name, const char* about, Verb run, co
     CLI::App* command = verbs.add(name, about, run);
     command->add_option("FROM", arguments.garden, from)->required()->type_name("FILE");
     command->add_option("TO", arguments.to, to)->required()->type_name("FILE");
-    command->add_flag("--json", arguments.json, "Write JSON for a program instead of text");
-    command->footer("FROM is left as it is; a TO that is there already is never written over.");
+    command->add_flag("--json", arguments.json,
+                      QT_TRANSLATE_NOOP("Help", "Write JSON for a program instead of text"));
+    command->footer(QT_TRANSLATE_NOOP(
+        "Help", "FROM is left as it is; a TO that is there already is never written over."));
 }
 
 } // namespace
 
 void addFileVerbs(Verbs& verbs)
 {
-    addTwoFiles(verbs, "export", "Write a garden as JSON, its photos beside it", &exportCommand,
-                "A garden file", "The JSON file to write");
-    addTwoFiles(verbs, "import", "Make a garden file of a garden in JSON and its photos",
-                &importCommand, "A garden in JSON, its photos beside it",
-                "The garden file to write, such as garden.underbough");
-    addTwoFiles(verbs, "recover", "Save what can be read of a damaged garden file", &recoverCommand,
-                "The damaged garden file", "The garden file to write");
+    addTwoFiles(verbs, "export",
+                QT_TRANSLATE_NOOP("Help", "Write a garden as JSON, its photos beside it"),
+                &exportCommand, QT_TRANSLATE_NOOP("Help", "A garden file"),
+                QT_TRANSLATE_NOOP("Help", "The JSON file to write"));
+    addTwoFiles(verbs, "import",
+                QT_TRANSLATE_NOOP("Help", "Make a garden file of a garden in JSON and its photos"),
+                &importCommand, QT_TRANSLATE_NOOP("Help", "A garden in JSON, its photos beside it"),
+                QT_TRANSLATE_NOOP("Help", "The garden file to write, such as garden.underbough"));
+    addTwoFiles(verbs, "recover",
+                QT_TRANSLATE_NOOP("Help", "Save what can be read of a damaged garden file"),
+                &recoverCommand, QT_TRANSLATE_NOOP("Help", "The damaged garden file"),
+                QT_TRANSLATE_NOOP("Help", "The garden file to write"));
 }
 
 } // namespace app

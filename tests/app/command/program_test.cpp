@@ -87,6 +87,42 @@ TEST(Program, RefusesAHugeFileWithoutReadingIt)
     EXPECT_TRUE(ran.err.contains("MB")) << ran.err.toStdString();
 }
 
+// The same options under the same names; of the English only names of files and what is typed is
+// left.
+TEST(Program, HelpsInTheLanguageAskedForOnTheSameLine)
+{
+    const QStringList verbs{{},
+                            QStringLiteral("assess"),
+                            QStringLiteral("suggest"),
+                            QStringLiteral("headroom"),
+                            QStringLiteral("light"),
+                            QStringLiteral("diary"),
+                            QStringLiteral("due"),
+                            QStringLiteral("calendar"),
+                            QStringLiteral("report"),
+                            QStringLiteral("day")};
+    for (const QString& verb : verbs) {
+        QStringList words{QStringLiteral("--help")};
+        if (!verb.isEmpty())
+            words.prepend(verb);
+        const Ran english = run(words + QStringList{QStringLiteral("--language=en")});
+        const Ran german =
+            run(words + QStringList{QStringLiteral("--language"), QStringLiteral("de")});
+        SCOPED_TRACE(verb.toStdString());
+        EXPECT_EQ(english.status, 0);
+        EXPECT_EQ(german.status, 0);
+        EXPECT_TRUE(english.out.contains("\nUsage: underbough"));
+        EXPECT_TRUE(german.out.contains("\nAufruf: underbough"));
+        EXPECT_TRUE(german.out.contains("\nOptionen:\n"));
+        for (const char* word : {" the ", " and ", "such as", "(needed)", "Options", "FILE"})
+            EXPECT_FALSE(german.out.contains(word)) << word << "\n" << german.out.toStdString();
+        for (const auto& line : english.out.split('\n'))
+            if (const auto option = line.trimmed().split(' ').front(); option.startsWith("--")) {
+                EXPECT_TRUE(german.out.contains("  " + option)) << option.toStdString();
+            }
+    }
+}
+
 TEST(Program, WorksFromAnyFolder)
 {
     const QTemporaryDir folder;
