@@ -39,20 +39,38 @@ ApplicationWindow {
     property string language: ""
     property list<string> languageCodes
     property list<string> languageNames
+    /// Nobody has used the program here before: it shows itself.
+    property bool firstTime: false
     /// Dark surroundings.
     property bool dark: false
     /// A small laptop's screen: the drawing needs what height there is.
     readonly property bool low: height < 800
+    /// A small screen, or large letters on it: one thing under the other, rolled as one page.
+    readonly property bool narrow: width < 1100
 
     width: 1440
     height: 920
-    minimumWidth: 1100
-    minimumHeight: 700
+    minimumWidth: 600 // a screen of 1920 x 1080 at three times the size has 640 x 360
+    minimumHeight: 340
     title: window.garden.title
     color: Theme.window
     font.pixelSize: Theme.body
 
     onClosing: (close) => close.accepted = files.mayClose()
+
+    Component.onCompleted: {
+        if (window.firstTime)
+            walk.start()
+    }
+
+    function showAround() {
+        if (window.garden.trees.length === 0)
+            return
+        window.showsDiary = false
+        window.planEditor.editing = false
+        window.why.close()
+        walk.start()
+    }
 
     Binding {
         target: Theme
@@ -72,17 +90,20 @@ ApplicationWindow {
         id: newSheet
         objectName: "newSheet"
         garden: window.newGarden
+        said: window.garden.problem
     }
     AddTreeSheet {
         id: treeSheet
         objectName: "treeSheet"
         tree: window.addTree
+        said: window.garden.problem
     }
     TreeSheet {
         id: facts
         objectName: "treeFacts"
         tree: window.tree
         photos: window.diary.photos
+        said: window.garden.problem
     }
     PhotoSheet {
         photos: window.diary.photos
@@ -91,15 +112,21 @@ ApplicationWindow {
         id: gardenFacts
         objectName: "gardenFactsSheet"
         grounds: window.grounds
+        said: window.garden.problem
         language: window.language
         languageCodes: window.languageCodes
         languageNames: window.languageNames
         onLanguageWanted: (code) => window.language = code
+        onWalkWanted: {
+            gardenFacts.close()
+            window.showAround()
+        }
     }
     LimbSheet {
         id: limbFacts
         objectName: "limbFactsSheet"
         limb: window.limb
+        said: window.garden.problem
     }
     Shortcut {
         sequences: ["Ctrl+N"]
@@ -129,6 +156,23 @@ ApplicationWindow {
         sequences: ["Ctrl+P"]
         onActivated: paperSheet.open()
     }
+    Shortcut {
+        sequences: ["F1"]
+        onActivated: window.showAround()
+    }
+    WalkThrough {
+        id: walk
+        objectName: "walk"
+        surface: window.contentItem
+        targets: [drawings.treePanel, answersColumn.firstCard, answersColumn.workCard, drawings.weatherPanel, drawings.planPanel, topBar]
+        onPointed: (target) => {
+            if (target === answersColumn.firstCard || target === answersColumn.workCard)
+                answersColumn.shown(target)
+            else
+                room.show(target)
+        }
+        onOwnGardenWanted: files.askNew()
+    }
     PaperSheet {
         id: paperSheet
         paper: window.paper
@@ -138,170 +182,122 @@ ApplicationWindow {
         anchors.fill: parent
         spacing: 0
 
-        TopBar {
-            Layout.fillWidth: true
-            garden: window.garden
-            showsDiary: window.showsDiary
-            onDiaryWanted: (shown) => window.showsDiary = shown
-            onNewWanted: files.askNew()
-            onOpenWanted: files.askOpen()
-            onTreeWanted: treeSheet.open()
-            onFactsWanted: facts.open()
-            onExampleWanted: (index) => files.askExample(index)
-            onSaveWanted: files.save()
-            onSaveAsWanted: files.askSaveAs()
-            onPaperWanted: paperSheet.open()
-            onDarkWanted: (dark) => window.dark = dark
-        }
-        ProblemLine {
-            Layout.fillWidth: true
-            garden: window.garden
-        }
-        RowLayout {
+        Scroller {
+            id: room
+            objectName: "room"
+            showsBar: true
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.margins: Theme.wide
-            spacing: Theme.wide
+            contentHeight: Math.max(availableHeight, window.narrow ? page.implicitHeight : 600)
 
-            DiaryPage {
-                objectName: "diaryPage"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: window.showsDiary
-                diary: window.diary
-            }
-            SplitView {
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: !window.showsDiary
-                orientation: Qt.Vertical
-                handle: Item {
-                    implicitHeight: Theme.wide
+            ColumnLayout {
+                id: page
+                width: room.availableWidth
+                height: room.contentHeight
+                spacing: 0
 
-                    Rectangle {
-                        anchors.centerIn: parent
-                        width: 44
-                        height: 4
-                        radius: 2
-                        color: Theme.edge
-                    }
+                TopBar {
+                    id: topBar
+                    Layout.fillWidth: true
+                    narrow: window.narrow
+                    garden: window.garden
+                    showsDiary: window.showsDiary
+                    onDiaryWanted: (shown) => window.showsDiary = shown
+                    onNewWanted: files.askNew()
+                    onOpenWanted: files.askOpen()
+                    onTreeWanted: treeSheet.open()
+                    onFactsWanted: facts.open()
+                    onExampleWanted: (index) => files.askExample(index)
+                    onSaveWanted: files.save()
+                    onSaveAsWanted: files.askSaveAs()
+                    onPaperWanted: paperSheet.open()
+                    onDarkWanted: (dark) => window.dark = dark
                 }
+                Item {
+                    id: work
 
-                Panel {
-                    visible: !window.planEditor.editing
-                    SplitView.fillHeight: !window.planEditor.editing
-                    SplitView.minimumHeight: 280
+                    readonly property real sideWidth: window.narrow ? width : window.width < 1300 ? 340 : 400
+                    readonly property bool hasSide: window.why.isOpen || window.garden.trees.length > 0
+                    readonly property real below: drawings.ownHeight + Theme.wide
 
-                    SidePage {
-                        id: sidePage
-                        anchors { fill: parent; margins: 1 }
-                        visible: window.garden.trees.length > 0 && !window.showsRound
-                        side: window.side
-                        shape: window.limbShape
-                        underlay: window.underlay
-                        onLimbFactsWanted: limbFacts.open()
-                        onRoundWanted: window.showsRound = true
-                    }
-                    Loader {
-                        id: roundLoader
-                        anchors { fill: parent; margins: 1 }
-                        active: window.showsRound
-                        visible: window.garden.trees.length > 0
-                        Component.onCompleted: roundLoader.setSource(
-                            Qt.resolvedUrl("round/RoundPage.qml"),
-                            { "round": window.round, "side": window.side, "objectName": "roundPage" })
-                    }
-                    Connections {
-                        target: roundLoader.item as RoundPage
-                        function onLimbFactsWanted() { limbFacts.open() }
-                        function onSideWanted() {
-                            window.showsRound = false
-                            sidePage.takeFocus()
-                        }
-                    }
-                    FirstSteps {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.margins: window.narrow ? Theme.gap : Theme.wide
+                    implicitHeight: window.showsDiary ? diaryPage.implicitHeight
+                                  : drawings.ownHeight + (hasSide ? Theme.wide + (window.why.isOpen ? 480 : answersColumn.contentHeight) : 0)
+
+                    DiaryPage {
+                        id: diaryPage
+                        objectName: "diaryPage"
                         anchors.fill: parent
-                        visible: window.garden.trees.length === 0
+                        visible: window.showsDiary
+                        diary: window.diary
+                        narrow: window.narrow
+                    }
+                    DrawingsPage {
+                        id: drawings
+                        width: window.narrow || !work.hasSide ? work.width : work.width - work.sideWidth - Theme.wide
+                        height: window.narrow ? ownHeight : work.height
+                        visible: !window.showsDiary
+                        narrow: window.narrow
+                        low: window.low
+                        wheelRolls: room.rolls
+                        garden: window.garden
+                        side: window.side
+                        round: window.round
+                        limbShape: window.limbShape
+                        underlay: window.underlay
+                        plan: window.plan
+                        planEditor: window.planEditor
+                        thing: window.thing
+                        light: window.light
+                        conditions: window.conditions
+                        showsRound: window.showsRound
+                        onRoundWanted: (shown) => window.showsRound = shown
+                        onLimbFactsWanted: limbFacts.open()
+                        onGardenFactsWanted: gardenFacts.open()
                         onTreeWanted: treeSheet.open()
-                        onPlanWanted: window.planEditor.editing = true
+                    }
+                    WhyPage {
+                        objectName: "whyPage"
+                        visible: window.why.isOpen && !window.showsDiary
+                        anchors.right: parent.right
+                        y: window.narrow ? work.below : 0
+                        width: work.sideWidth
+                        height: work.height - y
+                        why: window.why
+                    }
+                    AnswersColumn {
+                        id: answersColumn
+                        objectName: "answersColumn"
+                        visible: !window.showsDiary && !window.why.isOpen && window.garden.trees.length > 0
+                        anchors.right: parent.right
+                        y: window.narrow ? work.below : 0
+                        width: work.sideWidth
+                        height: work.height - y
+                        answers: window.answers
+                        work: window.work
+                        light: window.light
+                        day: window.day
+                        why: window.why
+                        offers: window.offers
+                        stages: window.stages
+                        onShown: (card) => room.show(card)
                     }
                 }
-                RowLayout {
-                    SplitView.fillHeight: window.planEditor.editing
-                    SplitView.preferredHeight: window.low ? 216 : 268
-                    SplitView.minimumHeight: window.low ? 200 : 250
-                    spacing: Theme.wide
-
-                    Panel {
-                        Layout.fillWidth: true
-                        Layout.fillHeight: true
-
-                        ColumnLayout {
-                            anchors { fill: parent; margins: 1 }
-                            spacing: 0
-
-                            PlanTools {
-                                visible: window.planEditor.editing
-                                Layout.fillWidth: true
-                                Layout.margins: Theme.gap
-                                editor: window.planEditor
-                            }
-                            PlanPage {
-                                objectName: "planDrawing"
-                                Layout.fillWidth: true
-                                Layout.fillHeight: true
-                                plan: window.plan
-                                side: window.side
-                                light: window.light
-                                editor: window.planEditor
-                                onGardenFactsWanted: gardenFacts.open()
-                            }
-                        }
-                    }
-                    Panel {
-                        Layout.preferredWidth: 330
-                        Layout.fillHeight: true
-
-                        ThingPanel {
-                            anchors { fill: parent; margins: Theme.wide }
-                            visible: window.planEditor.editing
-                            editor: window.planEditor
-                            thing: window.thing
-                        }
-                        ConditionsPanel {
-                            anchors { fill: parent; margins: window.low ? Theme.gap : Theme.wide }
-                            visible: !window.planEditor.editing
-                            conditions: window.conditions
-                        }
-                    }
-                }
-            }
-            WhyPage {
-                objectName: "whyPage"
-                visible: window.why.isOpen && !window.showsDiary
-                Layout.preferredWidth: window.width < 1300 ? 340 : 400
-                Layout.maximumWidth: Layout.preferredWidth
-                Layout.fillHeight: true
-                why: window.why
-            }
-            AnswersColumn {
-                objectName: "answersColumn"
-                visible: !window.showsDiary && !window.why.isOpen && window.garden.trees.length > 0
-                Layout.preferredWidth: window.width < 1300 ? 340 : 400
-                Layout.maximumWidth: Layout.preferredWidth
-                Layout.fillHeight: true
-                answers: window.answers
-                work: window.work
-                light: window.light
-                day: window.day
-                why: window.why
-                offers: window.offers
-                stages: window.stages
             }
         }
         CautionStrip {
+            id: cautions
             Layout.fillWidth: true
             work: window.work
+            mostHeight: window.height < 560 ? (open ? 0.6 : 0.32) * window.height : Infinity
         }
+    }
+    ProblemLine {
+        anchors { horizontalCenter: parent.horizontalCenter; bottom: parent.bottom
+                  bottomMargin: cautions.height + Theme.gap }
+        width: Math.min(parent.width - 2 * Theme.wide, 900)
+        garden: window.garden
     }
 }

@@ -109,9 +109,11 @@ void remember(const Pages& pages, const QQuickWindow& window)
 void restore(QQuickWindow& window)
 {
     auto geometry = QSettings().value(QLatin1String(kGeometry)).toRect();
-    if (!geometry.isValid())
-        return;
     const QRect room = window.screen()->availableVirtualGeometry();
+    if (!geometry.isValid()) { // the first time
+        window.resize(window.size().boundedTo(room.size()));
+        return;
+    }
     geometry.setSize(geometry.size().boundedTo(room.size()));
     geometry.moveLeft(
         std::clamp(geometry.left(), room.left(), room.right() + 1 - geometry.width()));
@@ -144,6 +146,8 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     properties.insert(
         QStringLiteral("language"),
         QSettings().value(QLatin1String(kLanguage)).toString()); // empty where none was chosen
+    properties.insert(QStringLiteral("firstTime"),
+                      start.garden.isEmpty() && !QSettings().contains(QLatin1String(kGeometry)));
     properties.insert(QStringLiteral("languageCodes"), languages());
     properties.insert(QStringLiteral("languageNames"), languageNames());
     engine.setInitialProperties(properties);

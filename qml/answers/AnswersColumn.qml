@@ -1,12 +1,11 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Underbough.App
 import Underbough.Ui
 
 /// The gardener's questions, answered one under the other.
-ScrollView {
+Scroller {
     id: root
 
     required property AnswersViewModel answers
@@ -20,22 +19,25 @@ ScrollView {
     /// Cuts that are tried out: with the first, what comes of it is brought into sight.
     readonly property int tried: work.trial.count
     property bool showsTrial: false
+    readonly property alias firstCard: roomCard
+    readonly property alias workCard: suggestion
 
-    contentWidth: availableWidth
-    clip: true
+    /// A card of it is to be brought into sight.
+    signal shown(Item card)
 
     onTriedChanged: {
         if (root.tried > 0 && !root.showsTrial)
-            (root.contentItem as Flickable).contentY =
-                Math.max(0, Math.min(trialCard.y, root.contentHeight - root.height))
+            root.shown(trialCard)
         root.showsTrial = root.tried > 0
     }
+    onShown: (card) => root.show(card)
 
     ColumnLayout {
         width: root.availableWidth
         spacing: Theme.gap + 2
 
         Card {
+            id: roomCard
             objectName: "roomCard"
             Layout.fillWidth: true
             question: qsTr("Is there room beneath it?")
@@ -98,6 +100,7 @@ ScrollView {
             goals: root.work.goals
         }
         WorkCard {
+            id: suggestion
             Layout.fillWidth: true
             work: root.work
             why: root.why

@@ -56,6 +56,8 @@ AbstractButton {
                 text: root.subject
                 font.pixelSize: Theme.body
                 color: Theme.ink
+                wrapMode: Text.Wrap
+                maximumLineCount: 3
                 elide: Text.ElideRight
             }
             Text {

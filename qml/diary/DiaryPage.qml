@@ -1,23 +1,27 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Underbough.App
 import Underbough.Ui
 
 /// The diary: what is due in the garden, the visits to the chosen tree, and what they add up to.
-RowLayout {
+GridLayout {
     id: root
 
     required property DiaryViewModel diary
+    /// The window has no room for three columns: one under the other, rolled with the window.
+    property bool narrow: false
 
-    spacing: Theme.wide
+    columns: root.narrow ? 1 : 3
+    columnSpacing: Theme.wide
+    rowSpacing: Theme.wide
 
-    component Scroller: ScrollView {
+    component Lane: Scroller {
         id: scroll
         default property alias content: inside.data
-        contentWidth: availableWidth
-        clip: true
+        Layout.fillWidth: root.narrow
+        Layout.fillHeight: !root.narrow
+        Layout.preferredHeight: root.narrow ? contentHeight : -1
 
         ColumnLayout {
             id: inside
@@ -26,21 +30,19 @@ RowLayout {
         }
     }
 
-    Scroller {
+    Lane {
         Layout.preferredWidth: 330
-        Layout.maximumWidth: 330
-        Layout.fillHeight: true
+        Layout.maximumWidth: root.narrow ? Infinity : 330
 
         DueCard {
             Layout.fillWidth: true
             diary: root.diary
         }
     }
-    Scroller {
+    Lane {
         id: timeline
         objectName: "timeline"
         Layout.fillWidth: true
-        Layout.fillHeight: true
 
         RowLayout {
             Layout.fillWidth: true
@@ -97,10 +99,9 @@ RowLayout {
             text: qsTr("Pictures show the sketch with what each later visit took put back; what was redrawn since shows as it is drawn today.")
         }
     }
-    Scroller {
+    Lane {
         Layout.preferredWidth: 310
-        Layout.maximumWidth: 310
-        Layout.fillHeight: true
+        Layout.maximumWidth: root.narrow ? Infinity : 310
 
         Card {
             objectName: "seasonCard"

@@ -11,8 +11,11 @@ Rectangle {
 
     required property WorkViewModel work
     property bool open: false
+    /// The most that they may cover of a small window.
+    property real mostHeight: Infinity
+    readonly property bool narrow: width < 800
 
-    implicitHeight: row.implicitHeight + 2 * Theme.gap + 4
+    implicitHeight: rows.implicitHeight + 2 * Theme.gap + 4
     color: Theme.panel
     Accessible.role: Accessible.Note
     Accessible.name: qsTr("Cautions")
@@ -23,31 +26,47 @@ Rectangle {
         height: 2
         color: Theme.mind
     }
-    RowLayout {
-        id: row
+    GridLayout {
+        id: rows
         anchors { left: parent.left; right: parent.right; top: parent.top
                   leftMargin: Theme.margin; rightMargin: Theme.margin; topMargin: Theme.gap + 2 }
-        spacing: Theme.wide
+        columns: root.narrow ? 2 : 3
+        columnSpacing: Theme.wide
+        rowSpacing: 4
 
         Text {
+            id: title
             Layout.alignment: Qt.AlignTop
             text: qsTr("Before you cut")
             font.pixelSize: Theme.body
             font.weight: Font.DemiBold
             color: Theme.mind
         }
-        Text {
-            objectName: "cautionsText"
+        Scroller {
+            id: scroller
+            showsBar: true
+            Layout.row: root.narrow ? 1 : 0
+            Layout.column: root.narrow ? 0 : 1
+            Layout.columnSpan: root.narrow ? 2 : 1
             Layout.fillWidth: true
-            text: root.open ? root.work.allCautions : root.work.cautionsInSight
-            font.pixelSize: Theme.small
-            color: Theme.ink
-            wrapMode: Text.WordWrap
-            lineHeight: 1.2
+            Layout.preferredHeight: Math.min(words.implicitHeight, root.mostHeight - (root.narrow ? 60 : 24))
+
+            Text {
+                id: words
+                objectName: "cautionsText"
+                width: scroller.availableWidth
+                text: root.open ? root.work.allCautions : root.work.cautionsInSight
+                font.pixelSize: Theme.small
+                color: Theme.ink
+                wrapMode: Text.WordWrap
+                lineHeight: 1.2
+            }
         }
         PlainButton {
             objectName: "cautionsButton"
-            Layout.alignment: Qt.AlignTop
+            Layout.row: 0
+            Layout.column: root.narrow ? 1 : 2
+            Layout.alignment: Qt.AlignTop | Qt.AlignRight
             implicitHeight: 28
             font.pixelSize: Theme.small
             text: root.open ? qsTr("Fewer") : qsTr("All %n cautions", "", root.work.cautions.length)

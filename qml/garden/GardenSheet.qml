@@ -17,13 +17,14 @@ Sheet {
     property string spoken: ""
 
     signal languageWanted(string code)
+    signal walkWanted
 
     Component.onCompleted: root.spoken = root.language
 
     title: qsTr("About the garden")
     doneText: qsTr("Done")
     hasCancel: false
-    width: 700
+    wantedWidth: 700
     onOpened: nameField.field.forceActiveFocus(Qt.PopupFocusReason)
     onDoneWanted: root.close()
 
@@ -172,6 +173,11 @@ Sheet {
                 Accessible.name: qsTr("Forget the sunshine of all months")
                 onClicked: root.grounds.forgetSunshine()
             }
+        }
+        PlainButton {
+            objectName: "walkButton"
+            text: qsTr("Show me round the window")
+            onClicked: root.walkWanted()
         }
     }
 }

@@ -17,8 +17,8 @@ Popup {
     padding: Theme.wide
     closePolicy: Popup.CloseOnEscape
     anchors.centerIn: root.parent
-    width: root.parent ? Math.min(root.parent.width - 80, 980) : 980
-    height: root.parent ? root.parent.height - 40 : 700
+    width: root.parent ? Math.min(root.parent.width - (root.parent.width < 1000 ? 16 : 80), 980) : 980
+    height: root.parent ? root.parent.height - (root.parent.height < 700 ? 16 : 40) : 700
     background: Rectangle {
         radius: Theme.radius
         color: Theme.window
@@ -72,7 +72,10 @@ Popup {
                 label: qsTr("Of what")
                 model: [qsTr("The chosen tree"), qsTr("The whole garden")]
                 currentIndex: root.paper.wholeGarden ? 1 : 0
+                Layout.fillWidth: true
+                Layout.minimumWidth: 100
                 Layout.preferredWidth: 170
+                Layout.maximumWidth: 170
                 onActivated: (index) => root.paper.wholeGarden = index === 1
             }
             Choice {
@@ -80,7 +83,10 @@ Popup {
                 label: qsTr("Paper")
                 model: [qsTr("A4"), qsTr("US Letter")]
                 currentIndex: root.paper.letter ? 1 : 0
+                Layout.fillWidth: true
+                Layout.minimumWidth: 80
                 Layout.preferredWidth: 120
+                Layout.maximumWidth: 120
                 onActivated: (index) => root.paper.letter = index === 1
             }
             Item { Layout.fillWidth: true }

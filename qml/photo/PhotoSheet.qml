@@ -16,8 +16,8 @@ Popup {
     padding: Theme.wide
     closePolicy: Popup.CloseOnEscape
     anchors.centerIn: root.parent
-    width: root.parent ? root.parent.width - 80 : 1000
-    height: root.parent ? root.parent.height - 40 : 700
+    width: root.parent ? root.parent.width - (root.parent.width < 1000 ? 16 : 80) : 1000
+    height: root.parent ? root.parent.height - (root.parent.height < 700 ? 16 : 40) : 700
     background: Rectangle {
         radius: Theme.radius
         color: Theme.window

@@ -12,6 +12,9 @@ PlanDrawing {
     required property LightViewModel light
     required property PlanEditorViewModel editor
 
+    /// The page that it stands on is rolled by the wheel, which zooms with Ctrl held then.
+    property bool wheelRolls: false
+
     signal gardenFactsWanted
 
     colours: Theme.drawing
@@ -73,6 +76,7 @@ PlanDrawing {
         property bool dragged: false
 
         anchors.fill: parent
+        preventStealing: true
         hoverEnabled: root.editor.drawing
         cursorShape: root.editor.drawing ? Qt.CrossCursor : Qt.ArrowCursor
         onPressed: (event) => {
@@ -106,14 +110,18 @@ PlanDrawing {
             else
                 root.plan.chooseTreeAt(event.x, event.y)
         }
-        onWheel: (wheel) => root.plan.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+        onWheel: (wheel) => {
+            wheel.accepted = !root.wheelRolls || (wheel.modifiers & Qt.ControlModifier) !== 0
+            if (wheel.accepted)
+                root.plan.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+        }
     }
     FocusRing {
         around: root
         anchors.margins: 1
     }
-    Row {
-        anchors { left: parent.left; top: parent.top; margins: Theme.gap }
+    Flow {
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.gap }
         spacing: Theme.gap
 
         PlainButton {

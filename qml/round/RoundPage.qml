@@ -11,7 +11,8 @@ ColumnLayout {
 
     required property RoundViewModel round
     required property SideViewModel side
-    readonly property bool tight: Window.width < 1300
+    /// The page that it stands on is rolled by the wheel, which zooms with Ctrl held then.
+    property bool wheelRolls: false
 
     /// Quick 3D needs a graphics card, or a driver that stands in for one.
     readonly property bool canDraw: picture.GraphicsInfo.api !== GraphicsInfo.Unknown
@@ -41,20 +42,17 @@ ColumnLayout {
         root.round.colours = null
     }
 
-    RowLayout {
+    ViewBar {
+        id: bar
         Layout.fillWidth: true
         Layout.margins: Theme.gap
         Layout.leftMargin: Theme.margin
-        spacing: Theme.gap
+        side: root.side
+        prefix: "round"
 
-        WalkRound {
-            Layout.fillWidth: true
-            side: root.side
-        }
-        Item { Layout.fillWidth: true }
         PlainButton {
             objectName: "sideButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("All round")
             checked: true
             Accessible.description: qsTr("Back to the view from the side")
@@ -62,7 +60,7 @@ ColumnLayout {
         }
         PlainButton {
             objectName: "roundSawButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("Try a cut")
             checked: root.side.isSawing
             enabled: !root.side.showsAfter
@@ -71,28 +69,12 @@ ColumnLayout {
         }
         PlainButton {
             objectName: "fallingButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("What falls")
             checked: root.round.showsFalling
             enabled: root.round.hasFalling
             Accessible.description: qsTr("Shows what the cuts take in a colour of its own, and still shows it when they are made")
             onClicked: root.round.showsFalling = !root.round.showsFalling
-        }
-        Item { implicitWidth: Theme.gap }
-        PlainButton {
-            objectName: "roundNowButton"
-            tight: root.tight
-            text: qsTr("As it stands")
-            checked: !root.side.showsAfter
-            onClicked: root.side.showsAfter = false
-        }
-        PlainButton {
-            objectName: "roundAfterButton"
-            tight: root.tight
-            text: qsTr("After the cuts")
-            checked: root.side.showsAfter
-            enabled: root.side.hasAfter
-            onClicked: root.side.showsAfter = true
         }
     }
 
@@ -230,7 +212,11 @@ ColumnLayout {
                 if (!air.dragged)
                     root.round.chooseAt(event.x, event.y)
             }
-            onWheel: (wheel) => root.round.zoom(Math.pow(1.0015, wheel.angleDelta.y))
+            onWheel: (wheel) => {
+                wheel.accepted = !root.wheelRolls || (wheel.modifiers & Qt.ControlModifier) !== 0
+                if (wheel.accepted)
+                    root.round.zoom(Math.pow(1.0015, wheel.angleDelta.y))
+            }
         }
         PinchHandler {
             id: pinch

@@ -41,6 +41,8 @@ RowLayout {
                   : root.hint
             font.pixelSize: Theme.small + 1
             color: Theme.ink
+            wrapMode: Text.WordWrap
+            maximumLineCount: root.width < 700 ? 3 : 2
             elide: Text.ElideRight
         }
         Text {

@@ -11,7 +11,8 @@ ColumnLayout {
     required property SideViewModel side
     required property LimbShapeViewModel shape
     required property UnderlayViewModel underlay
-    readonly property bool tight: Window.width < 1300 // not its own: the row would not be laid out anew
+    /// The page that it stands on is rolled by the wheel, which zooms with Ctrl held then.
+    property bool wheelRolls: false
 
     signal limbFactsWanted
     signal roundWanted
@@ -28,26 +29,28 @@ ColumnLayout {
         }
     }
 
+    function roll(wheel: WheelEvent) {
+        wheel.accepted = !root.wheelRolls || (wheel.modifiers & Qt.ControlModifier) !== 0
+        if (wheel.accepted)
+            root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+    }
+
     /// Back from the picture in three dimensions.
     function takeFocus() {
         roundButton.forceActiveFocus(Qt.OtherFocusReason)
     }
 
-    RowLayout {
+    ViewBar {
+        id: bar
         Layout.fillWidth: true
         Layout.margins: Theme.gap
         Layout.leftMargin: Theme.margin
-        spacing: Theme.gap
+        side: root.side
 
-        WalkRound {
-            Layout.fillWidth: true
-            side: root.side
-        }
-        Item { Layout.fillWidth: true }
         PlainButton {
             id: roundButton
             objectName: "roundButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("All round")
             Accessible.description: qsTr("The tree and its garden in three dimensions, with sun and shadow")
             onClicked: root.roundWanted()
@@ -55,7 +58,7 @@ ColumnLayout {
         PlainButton {
             id: drawButton
             objectName: "drawButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("Draw a limb")
             checkable: true
             enabled: !root.side.showsAfter
@@ -64,7 +67,7 @@ ColumnLayout {
         }
         PlainButton {
             objectName: "sawButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("Try a cut")
             checked: root.side.isSawing
             enabled: !root.side.showsAfter
@@ -77,27 +80,11 @@ ColumnLayout {
         PlainButton {
             id: underlayButton
             objectName: "underlayButton"
-            tight: root.tight
+            tight: bar.tight
             text: qsTr("Photo")
             checkable: true
             Accessible.description: qsTr("Lay a photo under the drawing, to draw over it")
             onToggled: if (!checked) root.underlay.tool = UnderlayViewModel.None
-        }
-        Item { implicitWidth: Theme.gap }
-        PlainButton {
-            objectName: "nowButton"
-            tight: root.tight
-            text: qsTr("As it stands")
-            checked: !root.side.showsAfter
-            onClicked: root.side.showsAfter = false
-        }
-        PlainButton {
-            objectName: "afterButton"
-            tight: root.tight
-            text: qsTr("After the cuts")
-            checked: root.side.showsAfter
-            enabled: root.side.hasAfter
-            onClicked: root.side.showsAfter = true
         }
     }
 
@@ -185,7 +172,7 @@ ColumnLayout {
                 if (root.drawTool && root.side.endStroke())
                     drawButton.checked = false
             }
-            onWheel: (wheel) => root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+            onWheel: (wheel) => root.roll(wheel)
         }
         MouseArea {
             objectName: "underlayArea"
@@ -199,7 +186,7 @@ ColumnLayout {
             }
             onPositionChanged: (event) => root.underlay.dragTo(event.x, event.y)
             onReleased: root.underlay.release()
-            onWheel: (wheel) => root.side.zoom(wheel.x, wheel.y, Math.pow(1.0015, wheel.angleDelta.y))
+            onWheel: (wheel) => root.roll(wheel)
         }
         DropArea {
             objectName: "underlayDrop"

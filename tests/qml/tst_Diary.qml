@@ -62,6 +62,7 @@ TestCase {
         settle()
         mouseClick(child("diaryButton"))
         tryCompare(child("diaryPage"), "visible", true)
+        tryVerify(() => child("timeline").width > 300) // it is laid out
         waitForRendering(window.contentItem)
     }
 

@@ -202,4 +202,38 @@ TestCase {
         compare(pages.planEditor.things.length, 1)
         pages.planEditor.editing = false
     }
+
+    function test_20_whoIsNewIsShownRoundWithTheKeyboardAlone() {
+        pages.restart()
+        tryCompare(pages.garden, "isBusy", false, 60000)
+        keyClick(Qt.Key_F1)
+        const walk = findChild(window, "walk")
+        tryCompare(walk, "opened", true)
+        const ring = findChild(window, "walkRing") || child("walkRing")
+        const rings = []
+        for (let i = 0; i < walk.steps.length; ++i) {
+            tryCompare(window.activeFocusItem, "objectName", "walkNext")
+            verify(walk.titles[i].length > 0)
+            compare(child("walkText").text, walk.steps[i])
+            wait(250)
+            const what = walk.titles[i] + ": " + walk.spot
+            verify(ring.visible && ring.Window.window === window && ring.width > 40 && ring.height > 20, what)
+            verify(ring.x > -20 && ring.x + ring.width < window.width + 20, what)
+            verify(ring.y > -20 && ring.y < window.height, what)
+            verify(walk.y >= 0 && walk.y + walk.height <= window.height, what)
+            verify(!rings.includes(walk.spot.toString()), what)
+            rings.push(walk.spot.toString())
+            if (!walk.isLast)
+                keyClick(Qt.Key_Space)
+        }
+        keyClick(Qt.Key_Escape)
+        tryCompare(walk, "visible", false)
+        keyClick(Qt.Key_F1)
+        tryCompare(walk, "opened", true)
+        compare(walk.step, 0)
+        walk.go(walk.steps.length - 1)
+        keyClick(Qt.Key_Space)
+        tryVerify(() => window.activeFocusItem && window.activeFocusItem.objectName === "newNameInput")
+        findChild(window, "newSheet").close()
+    }
 }
