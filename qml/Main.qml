@@ -72,6 +72,22 @@ ApplicationWindow {
         walk.start()
     }
 
+    readonly property list<Item> parts: [topBar, drawings.treePanel, drawings.planPanel, drawings.weatherPanel,
+                                         diaryPage, whyPage, answersColumn, cautions]
+
+    /// To the next part of the window, or the one before, without all that Tab would pass.
+    function goTo(step: int) {
+        let now = window.parts.length - 1
+        for (let item = window.activeFocusItem; item; item = item.parent)
+            for (let i = 0; i < window.parts.length; ++i)
+                if (window.parts[i] === item)
+                    now = i
+        do
+            now = (now + step + window.parts.length) % window.parts.length
+        while (!window.parts[now].visible)
+        window.parts[now].nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+    }
+
     Binding {
         target: Theme
         property: "dark"
@@ -155,6 +171,14 @@ ApplicationWindow {
     Shortcut {
         sequences: ["Ctrl+P"]
         onActivated: paperSheet.open()
+    }
+    Shortcut {
+        sequences: ["F6"]
+        onActivated: window.goTo(1)
+    }
+    Shortcut {
+        sequences: ["Shift+F6"]
+        onActivated: window.goTo(-1)
     }
     Shortcut {
         sequences: ["F1"]
@@ -259,6 +283,7 @@ ApplicationWindow {
                         onTreeWanted: treeSheet.open()
                     }
                     WhyPage {
+                        id: whyPage
                         objectName: "whyPage"
                         visible: window.why.isOpen && !window.showsDiary
                         anchors.right: parent.right

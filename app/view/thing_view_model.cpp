@@ -163,6 +163,15 @@ QStringList ThingViewModel::plants() const
     return names;
 }
 
+void ThingViewModel::leavePlants()
+{
+    if (!typed_)
+        return;
+    typed_.reset();
+    found_.clear();
+    emit changed();
+}
+
 void ThingViewModel::takePlant(int index)
 {
     if (index < 0 || static_cast<std::size_t>(index) >= found_.size())

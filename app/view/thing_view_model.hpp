@@ -85,6 +85,8 @@ public:
     void setNorth(const QString& typed);
 
     Q_INVOKABLE void takePlant(int index);
+    /// The search was left: what stands there again is the plant that is there.
+    Q_INVOKABLE void leavePlants();
 
 signals:
     void changed();

@@ -10,10 +10,12 @@
 #include <QGuiApplication>
 #include <QPalette>
 #include <QQmlApplicationEngine>
+#include <QQmlProperty>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QScreen>
 #include <QSettings>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -158,6 +160,12 @@ int runWindow(int& argc, char** argv, const model::Tables& tables, const WindowS
     restore(window);
     openFirst(pages, start.garden);
     window.show();
+    // At once, not only at the end: a session may end without the window's being closed.
+    QTimer changed;
+    changed.setSingleShot(true);
+    QObject::connect(&changed, &QTimer::timeout, &window, [&] { remember(pages, window); });
+    for (const char* choice : {"dark", "language", "title"})
+        QQmlProperty(&window, QLatin1String(choice)).connectNotifySignal(&changed, SLOT(start()));
     std::optional<StateOutput> output;
     if (qEnvironmentVariableIsSet(kStateFile))
         output.emplace(window, qEnvironmentVariable(kStateFile));

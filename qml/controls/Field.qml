@@ -30,6 +30,7 @@ Item {
     }
     LineInput {
         id: input
+        objectName: root.objectName ? root.objectName + "Input" : ""
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         placeholderText: root.hint
         spoken: root.spoken

@@ -14,6 +14,8 @@ TypedField {
     property int at: 0
 
     signal taken(int index)
+    /// The keyboard has gone on to something else.
+    signal wentOn
     /// Enter, with nothing left to take: on to the next field.
     signal passed
 
@@ -67,6 +69,8 @@ TypedField {
     help: root.found.length > 0 && !root.settled
           ? qsTr("%1. Up and Down choose, Enter takes.").arg(root.found[root.at] ?? "") : root.hint
     onFoundChanged: root.at = 0
+    readonly property bool isHere: root.field.activeFocus
+    onIsHereChanged: if (!root.isHere) root.wentOn()
     onEntered: root.offers.visible ? root.taken(root.at) : root.passed()
 
     Shortcut {

@@ -58,6 +58,7 @@ ColumnLayout {
         found: root.thing.plants
         onTyped: (text) => root.thing.plantTyped = text
         onTaken: (index) => root.thing.takePlant(index)
+        onWentOn: root.thing.leavePlants()
     }
     RowLayout {
         spacing: Theme.gap

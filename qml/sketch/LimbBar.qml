@@ -32,6 +32,8 @@ RowLayout {
     }
     ColumnLayout {
         Layout.fillWidth: true
+        // Room for all of it from the start: a limb that is pressed must not move under the hand.
+        Layout.minimumHeight: 3 * Math.ceil(1.25 * (Theme.small + 1)) + 2
         spacing: 1
 
         Text {

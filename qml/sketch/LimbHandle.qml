@@ -18,6 +18,7 @@ Item {
     required property bool isShown
     required property string label
 
+    objectName: "handle-" + limbId + "-" + station
     width: Theme.handle
     height: Theme.handle
     x: handleX - width / 2

@@ -344,6 +344,10 @@ TEST_F(PlanEditorTest, AHedgeGetsItsPlantAndItsHeight)
     thing_.takePlant(0);
     EXPECT_EQ(garden().plantings[0].plant, "Taxus baccata");
     EXPECT_TRUE(thing_.plantTyped().contains(QStringLiteral("yew")));
+    thing_.setPlantTyped(QStringLiteral("no such pl"));
+    thing_.leavePlants();
+    EXPECT_TRUE(thing_.plantTyped().contains(QStringLiteral("yew"))); // and not what was left there
+    EXPECT_TRUE(thing_.plants().isEmpty());
     thing_.setHeight(QStringLiteral("1.8 m"));
     EXPECT_NEAR(garden().plantings[0].height_m, 1.8, 1e-9);
     thing_.setName(QStringLiteral("yew hedge"));
