@@ -43,6 +43,7 @@ ApplicationWindow {
     property bool firstTime: false
     /// Dark surroundings.
     property bool dark: false
+    readonly property bool editsPlan: window.planEditor.editing
     /// A small laptop's screen: the drawing needs what height there is.
     readonly property bool low: height < 800
     /// A small screen, or large letters on it: one thing under the other, rolled as one page.
@@ -55,6 +56,8 @@ ApplicationWindow {
     title: window.garden.title
     color: Theme.window
     font.pixelSize: Theme.body
+
+    onEditsPlanChanged: planShown.start()
 
     onClosing: (close) => close.accepted = files.mayClose()
 
@@ -73,7 +76,7 @@ ApplicationWindow {
     }
 
     readonly property list<Item> parts: [topBar, drawings.treePanel, drawings.planPanel, drawings.weatherPanel,
-                                         diaryPage, whyPage, answersColumn, cautions]
+                                         diaryPage, whyPage, answersColumn, problem, cautions]
 
     /// To the next part of the window, or the one before, without all that Tab would pass.
     function goTo(step: int) {
@@ -88,6 +91,11 @@ ApplicationWindow {
         window.parts[now].nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
     }
 
+    Timer { // once all of it has its place
+        id: planShown
+        interval: 0
+        onTriggered: room.show(drawings.planPanel)
+    }
     Binding {
         target: Theme
         property: "dark"
@@ -320,6 +328,7 @@ ApplicationWindow {
         }
     }
     ProblemLine {
+        id: problem
         anchors { horizontalCenter: parent.horizontalCenter; bottom: parent.bottom
                   bottomMargin: cautions.height + Theme.gap }
         width: Math.min(parent.width - 2 * Theme.wide, 900)

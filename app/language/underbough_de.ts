@@ -1330,7 +1330,7 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     </message>
     <message>
         <source>Leaves from, along it</source>
-        <translation>Laub ab hier, entlang des Astes</translation>
+        <translation>Laub ab, am Ast entlang</translation>
     </message>
     <message>
         <source>Leaf around it</source>
@@ -2034,7 +2034,7 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation>nicht bekannt</translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>Length</source>

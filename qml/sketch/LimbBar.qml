@@ -38,6 +38,8 @@ RowLayout {
 
         Text {
             Layout.fillWidth: true
+            Layout.fillHeight: root.side.limbLoad.length === 0
+            verticalAlignment: Text.AlignVCenter
             text: root.side.chosenLimb.length > 0
                   ? root.side.limbFacts
                   : root.hint

@@ -272,6 +272,7 @@ ColumnLayout {
 
     LimbBar {
         Layout.fillWidth: true
+        Layout.fillHeight: false
         Layout.leftMargin: Theme.margin
         Layout.rightMargin: Theme.gap
         Layout.topMargin: Theme.gap

@@ -84,12 +84,13 @@ Sheet {
                 onEntered: root.doneIfReady()
             }
             Text {
-                Layout.preferredWidth: 110
+                Layout.preferredWidth: 145
                 Layout.alignment: Qt.AlignBottom
                 Layout.bottomMargin: 8
                 text: root.tree.stemHint
                 font.pixelSize: Theme.body
                 color: Theme.softInk
+                wrapMode: Text.WordWrap
             }
         }
         RowLayout {

@@ -13,15 +13,24 @@ Sheet {
     title: root.limb.title
     doneText: qsTr("Done")
     hasCancel: false
+    wantedWidth: 820
     onOpened: girth.field.forceActiveFocus(Qt.PopupFocusReason)
     onDoneWanted: root.close()
 
     component Named: NamedChoice {
         Layout.fillWidth: true
+        Layout.minimumWidth: root.width < 740 ? 200 : 80
         Layout.preferredWidth: 1
+    }
+    /// What belongs together side by side, or in twos where there is no room for that.
+    component Line: GridLayout {
+        columns: root.width < 740 ? 2 : 5
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
     }
     component Measure: TypedField {
         Layout.fillWidth: true
+        Layout.minimumWidth: root.width < 740 ? 200 : 80
         Layout.preferredWidth: 1
     }
 
@@ -29,9 +38,7 @@ Sheet {
         anchors.fill: parent
         spacing: Theme.wide
 
-        RowLayout {
-            spacing: Theme.gap
-
+        Line {
             Named {
                 label: qsTr("Taped where")
                 objectName: "limbStation"
@@ -53,9 +60,7 @@ Sheet {
                 onSettled: (text) => root.limb.diameter = text
             }
         }
-        RowLayout {
-            spacing: Theme.gap
-
+        Line {
             Named {
                 label: qsTr("Measured")
                 objectName: "limbMeasured"
@@ -79,9 +84,7 @@ Sheet {
                 onSettled: (text) => root.limb.fruit = text
             }
         }
-        RowLayout {
-            spacing: Theme.gap
-
+        Line {
             Tick {
                 objectName: "limbLeafy"
                 text: qsTr("Leafy")
@@ -146,12 +149,11 @@ Sheet {
                 }
             }
         }
-        RowLayout {
-            spacing: Theme.gap
-
+        Line {
             Named {
                 id: kind
                 label: qsTr("Mark")
+                Layout.minimumWidth: 200
                 objectName: "defectKind"
                 model: root.limb.defectKinds
             }
@@ -184,7 +186,8 @@ Sheet {
                 }
             }
         }
-        RowLayout {
+        Flow {
+            Layout.fillWidth: true
             spacing: Theme.gap
 
             PlainButton {

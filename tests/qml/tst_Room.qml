@@ -248,6 +248,10 @@ TestCase {
         compare(after, before)
         verify(testCase.child("problemText").visible)
         pages.garden.dismissProblem()
+        pages.side.chooseLimb("bough") // nor does a limb's own line
+        verify(pages.side.limbLoad.length > 0)
+        waitForRendering(window.contentItem)
+        compare(drawing.mapToItem(window.contentItem, 0, 0, drawing.width, drawing.height), before)
     }
 
     function test_6_theWheelRollsASmallWindowAndZoomsWithCtrl() {
