@@ -41,11 +41,16 @@ public:
         }
         drawGaze();
         drawSun();
-        drawDraft();
         drawNorth();
         drawScale();
+        const QSizeF buttons(96.0, 52.0); // of the window's page, in the corner
+        room_.take(QRectF(
+            {scene_.canvas.width() - buttons.width(), scene_.canvas.height() - buttons.height()},
+            buttons));
         if (scene_.map)
             drawMapScale(*scene_.map);
+        drawWind();
+        drawDraft();
         names();
     }
 
@@ -100,7 +105,8 @@ private:
     {
         constexpr double kWide = 96.0;
         constexpr double kHigh = 8.0;
-        const QRectF bar(scene_.canvas.width() - kWide - 16.0, scene_.canvas.height() - 18.0, kWide,
+        // Above the buttons of the window's page.
+        const QRectF bar(scene_.canvas.width() - kWide - 16.0, scene_.canvas.height() - 62.0, kWide,
                          kHigh);
         const QSizeF low = textSize(p_, map.scale.front());
         const QSizeF high = textSize(p_, map.scale.back());
@@ -172,6 +178,25 @@ private:
         }
         p_.setBrush(c_.sun);
         p_.drawEllipse(at, 6.0, 6.0);
+    }
+
+    void drawWind()
+    {
+        if (!scene_.wind)
+            return;
+        const QPointF tip = scene_.wind->p2();
+        const QPointF back = (scene_.wind->p1() - tip) / scene_.wind->length();
+        const QPointF across(-back.y(), back.x());
+        p_.setPen(QPen(c_.ink, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        p_.drawLine(*scene_.wind);
+        p_.setBrush(c_.ink);
+        p_.drawPolygon(
+            QPolygonF({tip, tip + 9.0 * back + 4.5 * across, tip + 9.0 * back - 4.5 * across}));
+        const QSizeF size = textSize(p_, scene_.windText);
+        const QPointF tail = scene_.wind->p1();
+        if (const auto box = room_.placeIfFree({rightOf(tail, size, 6.0), leftOf(tail, size, 6.0),
+                                                above(tail, size, 4.0), below(tail, size, 4.0)}))
+            drawText(p_, *box, scene_.windText, c_.ink, withAlpha(c_.paper, 0.72));
     }
 
     void drawDraft()

@@ -14,6 +14,8 @@ namespace {
 
 constexpr double kMargin = 30.0; // pixels kept free around the garden
 constexpr double kEyeGap = 26.0; // pixels from the crown's edge to the gardener
+constexpr double kWindGap = 4.0; // and to the tip of the wind's arrow
+constexpr double kWindLength = 26.0;
 constexpr double kScaleBarAim = 90.0;
 
 struct Bounds {
@@ -208,6 +210,13 @@ void addEyeAndSun(PlanScene& scene, const PlanInput& input)
     if (input.sun && input.sun->elevation_deg > 0.0) {
         const QPointF ray = towards(input.sun->azimuth_deg);
         scene.sunRay = QLineF(stem + ray * (distance + 18.0), stem + ray * (distance - 18.0));
+    }
+    if (input.wind_deg) {
+        const QPointF lee = towards(*input.wind_deg);
+        const double edge = distance - kEyeGap; // of the crown
+        scene.wind =
+            QLineF(stem + lee * (edge + kWindGap + kWindLength), stem + lee * (edge + kWindGap));
+        scene.windText = input.windText;
     }
 }
 

@@ -71,6 +71,8 @@ struct PlanScene {
     QPointF eye;                  ///< where the gardener of the side view stands
     QLineF gaze;                  ///< from there to the stem
     std::optional<QLineF> sunRay; ///< from the edge of the plan to the chosen tree; blank at night
+    std::optional<QLineF> wind;   ///< towards the chosen tree, as the worst wind blows
+    QString windText;             ///< what it is the worst for
     QLineF scaleBar;
     QString scaleText;
     QPolygonF chosen;   ///< outline of the thing that is being changed; empty: none
@@ -86,7 +88,9 @@ struct PlanInput {
     const model::light::Shadows* shadows{}; ///< null: not known yet
     const model::light::SunPosition* sun{}; ///< null: not known yet
     const Units& units;
-    const SunMap* map{}; ///< null: not shown
+    const SunMap* map{};              ///< null: not shown
+    std::optional<double> wind_deg{}; ///< the worst wind comes from there; blank: none
+    QString windText{};
 };
 
 [[nodiscard]] PlanScene planScene(const PlanInput& input);

@@ -6781,6 +6781,14 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <source>%1 can&apos;t be drawn like that: it needs %2.</source>
         <translation>%1 lässt sich so nicht zeichnen. Nötig: %2.</translation>
     </message>
+    <message>
+        <source>Likely to break at about %1; %2.</source>
+        <translation>Bricht wahrscheinlich bei etwa %1; %2.</translation>
+    </message>
+    <message>
+        <source>Likely to break at about %1; %2; nine in ten by %3.</source>
+        <translation>Bricht wahrscheinlich bei etwa %1; %2; neun von zehn bis %3.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -7679,6 +7687,10 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
             <numerusform>Plan von %1, Norden oben: %n Baum.</numerusform>
             <numerusform>Plan von %1, Norden oben: %n Bäume.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>worst wind for %1</source>
+        <translation>ärgster Wind für %1</translation>
     </message>
 </context>
 <context>

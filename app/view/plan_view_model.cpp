@@ -1,6 +1,7 @@
 #include "app/view/plan_view_model.hpp"
 
 #include "app/drawing/side_frame.hpp"
+#include "app/view/limb_title.hpp"
 #include "model/geometry/angle.hpp"
 
 #include <algorithm>
@@ -29,9 +30,13 @@ PlanViewModel::PlanViewModel(Workspace& workspace, SideViewModel& side, QObject*
 PlanScene PlanViewModel::scene() const
 {
     const auto* shadow = workspace_.shadow();
-    auto scene = planScene({workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
-                            shadow ? &shadow->shadows : nullptr, shadow ? &shadow->sun : nullptr,
-                            workspace_.units(), map_.get()});
+    const auto* wind = worstWind();
+    auto scene = planScene(
+        {workspace_.garden(), workspace_.tree(), frame_, side_.bearing(),
+         shadow ? &shadow->shadows : nullptr, shadow ? &shadow->sun : nullptr, workspace_.units(),
+         map_.get(), wind ? std::optional(wind->governingBearing_deg) : std::nullopt,
+         wind ? tr("worst wind for %1").arg(limbTitle(workspace_.quickTree()->limbs.at(wind->limb)))
+              : QString()});
     for (const auto corner : overlay_.chosen_m)
         scene.chosen << frame_.toCanvas(corner);
     if (overlay_.chosenCloses && !scene.chosen.isEmpty())
@@ -40,6 +45,20 @@ PlanScene PlanViewModel::scene() const
         scene.draft << frame_.toCanvas(corner);
     scene.draftCloses = overlay_.draftCloses;
     return scene;
+}
+
+/// Of the chosen limb, or else of the one that the gust asks most of; null where no wind does it.
+const model::load::LimbLoad* PlanViewModel::worstWind() const
+{
+    if (!workspace_.quick() || !workspace_.quickTree())
+        return nullptr;
+    const auto* load = workspace_.load(workspace_.limbId());
+    if (!load)
+        for (const auto& each : workspace_.quick()->load.limbs)
+            if (each.hasStrength && (!load || each.utilisation > load->utilisation))
+                load = &each;
+    const bool byWind = load && load->hasStrength && load->duration >= 1.0;
+    return byWind && load->windMoment_Nm > 0.0 ? load : nullptr;
 }
 
 QPointF PlanViewModel::eye() const

@@ -67,6 +67,7 @@ signals:
 
 private:
     void refit();
+    [[nodiscard]] const model::load::LimbLoad* worstWind() const;
 
     Workspace& workspace_;
     SideViewModel& side_;

@@ -4,6 +4,7 @@
 #include "app/drawing/side_bearing.hpp"
 #include "app/view/limb_title.hpp"
 #include "app/view/reach.hpp"
+#include "app/words/breaking_words.hpp"
 #include "app/words/load_words.hpp"
 #include "model/sketch/reshape.hpp"
 
@@ -97,7 +98,12 @@ QString SideViewModel::limbLoad() const
     const auto* tree = workspace_.quickTree();
     if (!load || !tree || !workspace_.species())
         return {};
-    return sentence(*load, {workspace_.units(), workspace_.garden(), *tree, *workspace_.species()});
+    QString text =
+        sentence(*load, {workspace_.units(), workspace_.garden(), *tree, *workspace_.species()});
+    const auto* full = workspace_.assessedTree() == tree ? workspace_.treeAssessment() : nullptr;
+    if (full && load->hasStrength) // the range needs the full answer
+        text += QLatin1Char(' ') + shortRange(full->breaking.at(load->limb), workspace_.units());
+    return text;
 }
 
 bool SideViewModel::canDelete() const

@@ -96,6 +96,20 @@ QString sentence(const model::load::BreakingGust& gust, const Wording& wording)
     return text;
 }
 
+QString shortRange(const model::load::BreakingGust& gust, const Units& units)
+{
+    if (!gust.hasStrength)
+        return {};
+    if (gust.p50_m_s < kStill_m_s || gust.p50_m_s >= model::load::kGreatestGust_m_s)
+        return range(gust, units);
+    const QString likely = units.speed(gust.p50_m_s);
+    const QString early = oneInTen(gust, units);
+    if (gust.p90_m_s >= model::load::kGreatestGust_m_s)
+        return Words::tr("Likely to break at about %1; %2.").arg(likely, early);
+    return Words::tr("Likely to break at about %1; %2; nine in ten by %3.")
+        .arg(likely, early, units.speed(gust.p90_m_s));
+}
+
 QString rangeCauses(const BreakingGust& gust, const Wording& wording)
 {
     std::array<std::size_t, model::load::kUnknowns> order{};

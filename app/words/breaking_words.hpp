@@ -9,6 +9,9 @@ namespace app {
 /// wind that brings it; empty for wood without strength.
 [[nodiscard]] QString sentence(const model::load::BreakingGust& gust, const Wording& wording);
 
+/// The same range in fewer words, for a line under a drawing.
+[[nodiscard]] QString shortRange(const model::load::BreakingGust& gust, const Units& units);
+
 /// What the range of a limb's breaking gust comes from, the greatest first: "...the strength of its
 /// wood and union (57 %), ...".
 [[nodiscard]] QString rangeCauses(const model::load::BreakingGust& gust, const Wording& wording);

@@ -54,7 +54,7 @@ Rectangle {
             Text {
                 id: words
                 objectName: "cautionsText"
-                width: scroller.availableWidth
+                width: scroller.availableWidth - (root.mostHeight < Infinity ? 2 * Theme.gap : 0)
                 text: root.open ? root.work.allCautions : root.work.cautionsInSight
                 font.pixelSize: Theme.small
                 color: Theme.ink

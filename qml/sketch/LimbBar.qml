@@ -13,6 +13,9 @@ RowLayout {
 
     signal factsWanted
 
+    /// For what it carries and when it is likely to break.
+    readonly property int lines: root.width < 700 ? 6 : 3
+
     spacing: Theme.gap
 
     LineInput {
@@ -33,7 +36,7 @@ RowLayout {
     ColumnLayout {
         Layout.fillWidth: true
         // Room for all of it from the start: a limb that is pressed must not move under the hand.
-        Layout.minimumHeight: 3 * Math.ceil(1.25 * (Theme.small + 1)) + 2
+        Layout.minimumHeight: (root.lines + 1) * Math.ceil(1.25 * (Theme.small + 1)) + 2
         spacing: 1
 
         Text {
@@ -56,7 +59,7 @@ RowLayout {
             font.pixelSize: Theme.small + 1
             color: Theme.softInk
             wrapMode: Text.WordWrap
-            maximumLineCount: 2
+            maximumLineCount: root.lines
             elide: Text.ElideRight
         }
     }

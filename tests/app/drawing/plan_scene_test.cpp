@@ -50,6 +50,24 @@ TEST_F(PlanSceneTest, WhoLooksNorthStandsToTheSouth)
     EXPECT_GT(found.eye.y(), found.gaze.y2());
 }
 
+TEST_F(PlanSceneTest, TheWorstWindBlowsTowardsTheTreeFromWhereItComes)
+{
+    const PlanInput input{.garden = garden_,
+                          .chosen = &garden_.trees[0],
+                          .frame = frame_,
+                          .units = units_,
+                          .wind_deg = 270.0, // from the west, as forecasts say it
+                          .windText = QStringLiteral("worst wind for bough")};
+    const auto found = planScene(input);
+    const QPointF stem = frame_.toCanvas(garden_.trees[0].position_m);
+    ASSERT_TRUE(found.wind);
+    EXPECT_LT(found.wind->x1(), found.wind->x2());
+    EXPECT_LT(found.wind->x2(), stem.x());
+    EXPECT_NEAR(found.wind->y1(), stem.y(), 1e-9);
+    EXPECT_EQ(found.windText, input.windText);
+    EXPECT_FALSE(scene().wind);
+}
+
 TEST_F(PlanSceneTest, TheSunIsDrawnOnItsOwnSideAndNotAtNight)
 {
     const model::light::SunPosition east{

@@ -7,6 +7,7 @@
 #include "app/view/plan_view_model.hpp"
 #include "app/view/side_view_model.hpp"
 #include "app/view/work_view_model.hpp"
+#include "model/geometry/angle.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 
@@ -331,6 +332,27 @@ TEST_F(ViewModelTest, TheSunMapIsDrawnWhileItIsWanted)
     ASSERT_TRUE(plan_.scene().map);
     light_.setMapShown(false);
     EXPECT_FALSE(plan_.scene().map);
+}
+
+TEST_F(ViewModelTest, AChosenLimbTellsTheGustThatBreaksItAndTheWorstWind)
+{
+    settle();
+    const auto before = plan_.scene(); // for the limb that is asked most
+    ASSERT_TRUE(before.wind);
+    EXPECT_TRUE(before.windText.startsWith(QStringLiteral("worst wind for ")));
+    side_.chooseLimb(QStringLiteral("bough"));
+    const auto text = side_.limbLoad().toStdString();
+    EXPECT_NE(text.find("of its expected strength"), std::string::npos) << text;
+    EXPECT_NE(text.find("Likely to break"), std::string::npos) << text;
+    EXPECT_NE(text.find("one in ten such limbs"), std::string::npos) << text;
+    const auto scene = plan_.scene();
+    ASSERT_TRUE(scene.wind);
+    const auto* load = workspace_.load("bough");
+    ASSERT_NE(load, nullptr);
+    const auto lee = model::bearingDirection(load->governingBearing_deg);
+    const QPointF blows = scene.wind->p2() - scene.wind->p1(); // y of the canvas is down
+    EXPECT_NEAR(blows.x() / scene.wind->length(), -lee.x, 1e-9);
+    EXPECT_NEAR(blows.y() / scene.wind->length(), lee.y, 1e-9);
 }
 
 } // namespace
