@@ -98,12 +98,12 @@ QString SideViewModel::limbLoad() const
     const auto* tree = workspace_.quickTree();
     if (!load || !tree || !workspace_.species())
         return {};
-    QString text =
+    const QString asked =
         sentence(*load, {workspace_.units(), workspace_.garden(), *tree, *workspace_.species()});
     const auto* full = workspace_.assessedTree() == tree ? workspace_.treeAssessment() : nullptr;
-    if (full && load->hasStrength) // the range needs the full answer
-        text += QLatin1Char(' ') + shortRange(full->breaking.at(load->limb), workspace_.units());
-    return text;
+    if (!full || !load->hasStrength) // the range needs the full answer
+        return asked;
+    return shortRange(full->breaking.at(load->limb), workspace_.units()) + QLatin1Char(' ') + asked;
 }
 
 bool SideViewModel::canDelete() const

@@ -10,6 +10,8 @@ Button {
     /// Less air round smaller words, where room is short.
     property bool tight: false
 
+    // Whole pixels: in a row of them the parts would add up to one too many.
+    implicitWidth: Math.ceil(implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Theme.control
     leftPadding: root.tight ? 7 : 14
     rightPadding: leftPadding

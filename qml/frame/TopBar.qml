@@ -25,12 +25,12 @@ Rectangle {
 
     /// Less air round the words, so that a small laptop's window holds all of them, and a large one
     /// what is said about saving too.
-    readonly property bool tight: width < (saveState.visible ? 1560 : 1400)
+    readonly property bool tight: Window.width < (saveState.visible ? 1560 : 1400) // not its own: nothing would be laid out anew
 
     /// In rows one under the other.
     property bool narrow: false
     /// So narrow that the way back has a row of its own.
-    readonly property bool threeRows: narrow && width < 860
+    readonly property bool threeRows: narrow && Window.width < 860
 
     implicitHeight: rows.implicitHeight + 26
     color: Theme.panel

@@ -14,7 +14,7 @@ RowLayout {
     signal factsWanted
 
     /// For what it carries and when it is likely to break.
-    readonly property int lines: root.width < 700 ? 6 : 3
+    readonly property int lines: root.width < 700 ? 6 : Window.height < 800 ? 2 : 3
 
     spacing: Theme.gap
 
