@@ -315,7 +315,7 @@ ApplicationWindow {
                         why: window.why
                         offers: window.offers
                         stages: window.stages
-                        onShown: (card) => room.show(card)
+                        onShown: (card) => room.showTop(card)
                     }
                 }
             }

@@ -30,7 +30,7 @@ Scroller {
             root.shown(trialCard)
         root.showsTrial = root.tried > 0
     }
-    onShown: (card) => root.show(card)
+    onShown: (card) => root.showTop(card)
 
     ColumnLayout {
         width: root.availableWidth

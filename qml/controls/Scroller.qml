@@ -26,6 +26,13 @@ ScrollView {
         page.contentY = Math.max(0, Math.min(highest, root.contentHeight - root.availableHeight))
     }
 
+    /// Rolls `item` to the top, for what will grow below its head.
+    function showTop(item: Item) {
+        const page = root.contentItem as Flickable
+        const top = item.mapToItem(page.contentItem, 0, 0).y
+        page.contentY = Math.max(0, Math.min(top, root.contentHeight - root.availableHeight))
+    }
+
     /// A press must not move away what is pressed: then only what is mostly out of sight is fetched.
     function follow(item: Item) {
         const page = root.contentItem as Flickable

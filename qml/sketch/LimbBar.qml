@@ -56,10 +56,10 @@ RowLayout {
             Layout.fillWidth: true
             visible: text.length > 0
             text: root.side.limbLoad
-            font.pixelSize: Theme.small + 1
+            font.pixelSize: Theme.small
             color: Theme.softInk
             wrapMode: Text.WordWrap
-            maximumLineCount: root.lines
+            maximumLineCount: root.lines < 3 ? 2 : root.lines + 1 // seldom: the last one moves the drawing
             elide: Text.ElideRight
         }
     }
