@@ -16,7 +16,7 @@ namespace app {
 /// What is due as days of a calendar. What is overdue stands on `date`; a stretch over three months
 /// stands on its first day, for a bar over a whole summer reminds nobody.
 [[nodiscard]] std::vector<CalendarDay> dueDays(const model::Garden& garden,
-                                               const std::vector<model::diary::Due>& due,
+                                               const std::vector<model::diary::Due>& all,
                                                const model::Tables& tables, const Units& units,
                                                std::chrono::year_month_day date);
 

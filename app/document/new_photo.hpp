@@ -10,7 +10,7 @@ namespace app {
 /// The longest side of a photo as a page or a window shows it large, px.
 inline constexpr int kLargePhoto_px = 2048;
 /// Larger files are refused: a garden file is to be carried about.
-inline constexpr qint64 kMostPhotoBytes = 40 * 1024 * 1024;
+inline constexpr qint64 kMostPhotoBytes = qint64{40} * 1024 * 1024;
 
 /// A picture that a person hands in to be kept.
 struct NewPhoto {

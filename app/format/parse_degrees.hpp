@@ -12,7 +12,7 @@ namespace app {
 ///
 /// \param positive, negative  the letters of the two directions: N and S, or E and W
 /// \returns degrees; blank if it can't be read, or a part is out of range
-[[nodiscard]] std::optional<double> parseDegrees(const QString& text, const QLocale& locale,
+[[nodiscard]] std::optional<double> parseDegrees(const QString& typed, const QLocale& locale,
                                                  char positive, char negative);
 
 } // namespace app

@@ -4,7 +4,6 @@
 #include "model/advice/search.hpp"
 
 #include <functional>
-#include <iterator>
 #include <vector>
 
 namespace model::advice {
@@ -21,13 +20,10 @@ struct Taken {
 /// A6).
 using Help = std::function<std::vector<double>(const Taken&)>;
 
-/// Shares of a limb's own shoots that thinning takes.
-inline constexpr double kThinSteps[]{0.10, 0.15, 0.20, 0.25};
-
 /// How a limb's own shoots may be cut, evenly along it: thinned, or, of a fruit tree, renewed.
 struct ShootCuts {
     CutKind kind{CutKind::thinning};
-    std::vector<double> steps{std::begin(kThinSteps), std::end(kThinSteps)}; ///< rising shares
+    std::vector<double> steps{0.10, 0.15, 0.20, 0.25}; ///< rising shares of its own shoots
 };
 
 /// What is wanted of a tree.

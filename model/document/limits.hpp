@@ -7,7 +7,7 @@
 namespace model::limits {
 
 // Of the text
-inline constexpr std::size_t kDocumentBytes = 32U * 1024U * 1024U;
+inline constexpr std::size_t kDocumentBytes = std::size_t{32} * 1024 * 1024;
 inline constexpr std::size_t kNesting = 32;       ///< lists and objects inside each other
 inline constexpr std::size_t kValues = 2'000'000; ///< numbers, texts, lists and objects, all told
 inline constexpr std::size_t kFaults = 100;       ///< told of one document; more help nobody
