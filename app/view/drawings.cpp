@@ -1,6 +1,7 @@
 #include "app/view/drawings.hpp"
 
 #include "app/drawing/plan_painter.hpp"
+#include "app/view/hear.hpp"
 
 #include <QPainter>
 
@@ -13,13 +14,9 @@ Drawing::Drawing(QQuickItem* parent) : QQuickPaintedItem(parent)
 
 void Drawing::setColours(DrawingColours* colours)
 {
-    if (colours == colours_)
+    const auto anew = [this] { update(); };
+    if (!hear(colours_, colours, this, anew, &DrawingColours::changed))
         return;
-    if (colours_)
-        disconnect(colours_, nullptr, this, nullptr);
-    colours_ = colours;
-    if (colours_)
-        connect(colours_, &DrawingColours::changed, this, [this] { update(); });
     emit coloursChanged();
     update();
 }
@@ -47,18 +44,17 @@ void Drawing::geometryChange(const QRectF& to, const QRectF& from)
         resized(to.size());
 }
 
+void Drawing::resized(QSizeF)
+{
+    update();
+}
+
 void SideDrawing::setSide(SideViewModel* side)
 {
-    if (side == side_)
+    const auto anew = [this] { update(); };
+    if (!hear(side_, side, this, anew, &SideViewModel::sceneChanged, &SideViewModel::strokeChanged))
         return;
-    if (side_)
-        disconnect(side_, nullptr, this, nullptr);
-    side_ = side;
-    if (side_) {
-        for (const auto signal : {&SideViewModel::sceneChanged, &SideViewModel::strokeChanged})
-            connect(side_, signal, this, [this] { update(); });
-        side_->resize(width(), height());
-    }
+    resized(size());
     emit sideChanged();
     update();
 }
@@ -81,15 +77,10 @@ void SideDrawing::resized(QSizeF size)
 
 void PlanDrawing::setPlan(PlanViewModel* plan)
 {
-    if (plan == plan_)
+    const auto anew = [this] { update(); };
+    if (!hear(plan_, plan, this, anew, &PlanViewModel::sceneChanged))
         return;
-    if (plan_)
-        disconnect(plan_, nullptr, this, nullptr);
-    plan_ = plan;
-    if (plan_) {
-        connect(plan_, &PlanViewModel::sceneChanged, this, [this] { update(); });
-        plan_->resize(width(), height());
-    }
+    resized(size());
     emit planChanged();
     update();
 }

@@ -35,7 +35,7 @@ signals:
 protected:
     void geometryChange(const QRectF& to, const QRectF& from) override;
     virtual void draw(QPainter& painter, const DrawingPalette& colours) = 0;
-    virtual void resized(QSizeF size) = 0;
+    virtual void resized(QSizeF size); ///< draws it anew, unless the view-model lays it out
 
 private:
     DrawingColours* colours_{};

@@ -1,5 +1,7 @@
 #include "app/view/paper_drawing.hpp"
 
+#include "app/view/hear.hpp"
+
 #include <QPainter>
 
 namespace app {
@@ -12,13 +14,9 @@ PaperDrawing::PaperDrawing(QQuickItem* parent) : QQuickPaintedItem(parent)
 
 void PaperDrawing::setPaper(PaperViewModel* paper)
 {
-    if (paper == paper_)
+    const auto anew = [this] { update(); };
+    if (!hear(paper_, paper, this, anew, &PaperViewModel::changed))
         return;
-    if (paper_)
-        disconnect(paper_, nullptr, this, nullptr);
-    paper_ = paper;
-    if (paper_)
-        connect(paper_, &PaperViewModel::changed, this, [this] { update(); });
     emit paperChanged();
     update();
 }

@@ -54,9 +54,4 @@ void PhotoPicture::draw(QPainter& painter, const DrawingPalette& colours)
     painter.drawImage(at, image);
 }
 
-void PhotoPicture::resized(QSizeF)
-{
-    update();
-}
-
 } // namespace app

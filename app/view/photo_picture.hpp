@@ -29,7 +29,6 @@ signals:
 
 protected:
     void draw(QPainter& painter, const DrawingPalette& colours) override;
-    void resized(QSizeF size) override;
 
 private:
     void show();

@@ -1,5 +1,6 @@
 #include "app/view/round_view_model.hpp"
 
+#include "app/view/hear.hpp"
 #include "app/view/reach.hpp"
 #include "model/geometry/angle.hpp"
 #include "model/light/canopy.hpp"
@@ -57,13 +58,9 @@ RoundViewModel::RoundViewModel(Workspace& workspace, SideViewModel& side, QObjec
 
 void RoundViewModel::setColours(DrawingColours* colours)
 {
-    if (colours == colours_)
+    if (!hear(
+            colours_, colours, this, [this] { later(); }, &DrawingColours::changed))
         return;
-    if (colours_)
-        disconnect(colours_, nullptr, this, nullptr);
-    colours_ = colours;
-    if (colours_)
-        connect(colours_, &DrawingColours::changed, this, &RoundViewModel::later);
     emit coloursChanged();
     later();
 }

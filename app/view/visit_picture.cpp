@@ -1,19 +1,15 @@
 #include "app/view/visit_picture.hpp"
 
 #include "app/drawing/thumbnail.hpp"
+#include "app/view/hear.hpp"
 
 namespace app {
 
 void VisitPicture::setDiary(DiaryViewModel* diary)
 {
-    if (diary == diary_)
-        return;
-    if (diary_)
-        disconnect(diary_, nullptr, this, nullptr);
-    diary_ = diary;
-    if (diary_)
-        connect(diary_, &DiaryViewModel::changed, this, [this] { update(); });
-    show();
+    const auto anew = [this] { update(); };
+    if (hear(diary_, diary, this, anew, &DiaryViewModel::changed))
+        show();
 }
 
 void VisitPicture::setRow(int row)
@@ -44,11 +40,6 @@ void VisitPicture::draw(QPainter& painter, const DrawingPalette& colours)
     if (sketches)
         paintThumbnail(painter, sketches->before, after_ ? sketches->after : sketches->before,
                        diary_->bearing_deg(), QSizeF(width(), height()), colours);
-}
-
-void VisitPicture::resized(QSizeF)
-{
-    update();
 }
 
 } // namespace app
