@@ -12,6 +12,7 @@
 #include "model/light/sample_day.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace app {
 namespace {
@@ -74,6 +75,73 @@ Tone::Value toneOf(const model::light::PlantingSun& sun, const model::Plant* pla
     if (plant->goodSun_h && sun.sun_h < *plant->goodSun_h)
         return Tone::Mind;
     return plant->minSun_h || plant->goodSun_h ? Tone::Good : Tone::Plain;
+}
+
+/// The limbs of which most is asked, no more than are shown; those without strength before all.
+std::vector<model::load::LimbLoad> mostAsked(std::vector<model::load::LimbLoad> loads)
+{
+    std::ranges::stable_sort(loads, [](const auto& a, const auto& b) {
+        return std::pair(!a.hasStrength, a.utilisation) > std::pair(!b.hasStrength, b.utilisation);
+    });
+    if (loads.size() > kShownLimbs)
+        loads.resize(kShownLimbs);
+    return loads;
+}
+
+/// \param after  the load after the suggested cuts; null: not known, or the limb is gone
+/// \param full   null: not known yet
+Fact stormFact(const model::load::LimbLoad& load, const model::load::LimbLoad* after,
+               const Wording& wording, const model::TreeAssessment* full)
+{
+    const auto& units = wording.units;
+    const auto& limb = wording.tree.limbs.at(load.limb);
+    QString why = sentence(load, wording);
+    if (full && load.hasStrength)
+        why += QLatin1Char(' ') + sentence(full->breaking.at(load.limb), wording);
+    if (full && load.utilisation >= kNotableUtilisation)
+        why += QLatin1Char(' ') +
+               sentence(bestForLimb(full->reliefs, load.limb, full->suggestion.allowance), wording);
+    return {limbTitle(limb),
+            load.hasStrength ? units.share(load.utilisation) : AnswersViewModel::tr("none"),
+            after && after->hasStrength ? units.share(after->utilisation) : QString(),
+            why,
+            toneOf(load),
+            QString::fromStdString(limb.id),
+            load.hasStrength ? load.utilisation : 1.0,
+            why::key(why::Kind::limb, limb.id)};
+}
+
+QString stormHeadlineOf(const model::load::LimbLoad& hardest, const Fact& fact, const QString& gust)
+{
+    const auto limb = inQuotes(fact.subject);
+    if (!hardest.hasStrength)
+        return AnswersViewModel::tr("%1 is dead or cracked wood: no strength is counted on. It is "
+                                    "work for a professional, or to be removed.")
+            .arg(limb);
+    if (hardest.utilisation >= 1.0)
+        return AnswersViewModel::tr("In gusts of %1 I would expect %2 to break.").arg(gust, limb);
+    return AnswersViewModel::tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
+        .arg(gust, limb, fact.figure);
+}
+
+/// What the tree weighs, what makes the sketch doubtful, and which girths of the shown limbs are
+/// worth a tape.
+QString stormNoteOf(const model::load::TreeLoad& tree,
+                    const std::vector<model::load::LimbLoad>& shown, const Wording& wording,
+                    const model::TreeAssessment* full)
+{
+    const auto& units = wording.units;
+    QStringList note{
+        AnswersViewModel::tr("The tree weighs about %1 above ground, %2 of it leaf and crop.")
+            .arg(units.mass(tree.mass_kg), units.mass(tree.leaf_kg + tree.fruit_kg))};
+    if (full && full->sketch)
+        note += sketchDoubts(*full->sketch, units);
+    if (full) {
+        std::vector<std::size_t> limbs;
+        std::ranges::transform(shown, std::back_inserter(limbs), &model::load::LimbLoad::limb);
+        note << girthsToTape(full->breaking, limbs, wording);
+    }
+    return note.join(QLatin1Char(' ')).trimmed();
 }
 
 } // namespace
@@ -154,59 +222,19 @@ void AnswersViewModel::wordStorm()
     stormHeadline_.clear();
     stormNote_.clear();
     if (tree && species) {
-        const auto& units = workspace_.units();
         const auto& quick = *workspace_.quick();
-        const Wording wording{units, workspace_.garden(), *tree, *species};
+        const Wording wording{workspace_.units(), workspace_.garden(), *tree, *species};
         // The range needs the full answer; while a limb is dragged only the loads are known.
         const auto* full =
             workspace_.assessedTree() == tree ? workspace_.treeAssessment() : nullptr;
-        auto loads = quick.load.limbs;
-        std::ranges::stable_sort(loads, [](const auto& a, const auto& b) {
-            return std::pair(!a.hasStrength, a.utilisation) >
-                   std::pair(!b.hasStrength, b.utilisation);
-        });
-        std::vector<std::size_t> shown;
-        for (const auto& load : loads) {
-            if (facts.size() == kShownLimbs)
-                break;
-            shown.push_back(load.limb);
-            const auto& limb = tree->limbs.at(load.limb);
-            const auto* after = workspace_.loadAfter(limb.id);
-            QString why = sentence(load, wording);
-            if (full && load.hasStrength)
-                why += QLatin1Char(' ') + sentence(full->breaking.at(load.limb), wording);
-            if (full && load.utilisation >= kNotableUtilisation)
-                why += QLatin1Char(' ') +
-                       sentence(bestForLimb(full->reliefs, load.limb, full->suggestion.allowance),
-                                wording);
+        const auto loads = mostAsked(quick.load.limbs);
+        for (const auto& load : loads)
             facts.push_back(
-                {limbTitle(limb), load.hasStrength ? units.share(load.utilisation) : tr("none"),
-                 after && after->hasStrength ? units.share(after->utilisation) : QString(), why,
-                 toneOf(load), QString::fromStdString(limb.id),
-                 load.hasStrength ? load.utilisation : 1.0, why::key(why::Kind::limb, limb.id)});
-        }
-        const auto gust = units.speed(workspace_.gust_m_s());
-        const auto hardest = facts.empty() ? QString() : inQuotes(facts.front().subject);
+                stormFact(load, workspace_.loadAfter(tree->limbs.at(load.limb).id), wording, full));
         if (!facts.empty())
-            stormHeadline_ =
-                !loads.front().hasStrength
-                    ? tr("%1 is dead or cracked wood: no strength is counted on. It is "
-                         "work for a professional, or to be removed.")
-                          .arg(hardest)
-                : loads.front().utilisation >= 1.0
-                    ? tr("In gusts of %1 I would expect %2 to break.").arg(gust, hardest)
-                    : tr("Gusts of %1 ask most of %2: %3 of its expected strength.")
-                          .arg(gust, hardest, facts.front().figure);
-        stormNote_ = tr("The tree weighs about %1 above ground, %2 of it leaf and crop.")
-                         .arg(units.mass(quick.load.mass_kg),
-                              units.mass(quick.load.leaf_kg + quick.load.fruit_kg));
-        if (full && full->sketch)
-            for (const QString& doubt : sketchDoubts(*full->sketch, units))
-                stormNote_ += QLatin1Char(' ') + doubt;
-        if (full)
-            stormNote_ =
-                (stormNote_ + QLatin1Char(' ') + girthsToTape(full->breaking, shown, wording))
-                    .trimmed();
+            stormHeadline_ = stormHeadlineOf(loads.front(), facts.front(),
+                                             workspace_.units().speed(workspace_.gust_m_s()));
+        stormNote_ = stormNoteOf(quick.load, loads, wording, full);
     }
     stormTone_ = facts.empty() ? Tone::Plain : facts.front().tone;
     storm_.show(std::move(facts));
