@@ -1,6 +1,5 @@
 #include "app/paper/pdf_sheets.hpp"
 
-#include <QImage>
 #include <QPdfWriter>
 
 namespace app {
@@ -22,18 +21,6 @@ bool writePdf(const LaidSheet& sheet, QPageSize::PageSizeId paper, QIODevice& to
         paintPage(painter, sheet.pages[page]);
     }
     return painter.end();
-}
-
-QImage pagePicture(const LaidSheet& sheet, std::size_t page, double dpi)
-{
-    const double scale = dpi / 72.0 / kPerPoint;
-    QImage image((sheet.page * scale).toSize(), QImage::Format_RGB32);
-    image.fill(Qt::white);
-    QPainter painter(&image);
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    painter.scale(scale, scale);
-    paintPage(painter, sheet.pages.at(page));
-    return image;
 }
 
 } // namespace app

@@ -9,7 +9,4 @@ namespace app {
 /// The pages as one PDF, letters embedded and text in it. \returns false: it can't be written
 [[nodiscard]] bool writePdf(const LaidSheet& sheet, QPageSize::PageSizeId paper, QIODevice& to);
 
-/// A page as a picture, `dpi` dots to the inch.
-[[nodiscard]] QImage pagePicture(const LaidSheet& sheet, std::size_t page, double dpi);
-
 } // namespace app

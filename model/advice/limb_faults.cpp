@@ -122,11 +122,6 @@ std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation
     return shares;
 }
 
-double innerLeafShare(const Tree& tree, const Foliation& foliation, std::size_t limb)
-{
-    return innerLeafShares(tree, foliation)[limb];
-}
-
 std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& shares,
                                const Tree& after, const Foliation& foliation)
 {

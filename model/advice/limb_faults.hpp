@@ -21,9 +21,6 @@ struct Rubbing {
 /// Share of the leaf on a limb, and on what grows from it, that sits on its inner two thirds: its
 /// own by where it grows, that of side branches by where they join; hanging shoots left out. 1
 /// where there is no leaf.
-[[nodiscard]] double innerLeafShare(const Tree& tree, const Foliation& foliation, std::size_t limb);
-
-/// The same of every limb.
 [[nodiscard]] std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation);
 
 /// Limbs that cuts would leave as a lion's tail: side branches or shoots taken from them until less

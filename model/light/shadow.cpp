@@ -185,20 +185,4 @@ Region shadow(const Tree& tree, const SunPosition& sun, const Ground& ground)
     return unite(outlines.all());
 }
 
-std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,
-                                   std::chrono::year_month_day date, std::chrono::minutes step,
-                                   const Ground& ground)
-{
-    const Instant midnight =
-        std::chrono::sys_days{date} -
-        std::chrono::milliseconds{std::llround(place.longitude_deg / 15.0 * 3600e3)};
-    std::vector<ShadowAt> path;
-    for (Instant when = midnight; when < midnight + std::chrono::days{1}; when += step) {
-        const auto sun = sunPosition(when, place.latitude_deg, place.longitude_deg);
-        if (sun.elevation_deg >= kLowestSun_deg)
-            path.push_back({when, sun, shadow(tree, sun, ground)});
-    }
-    return path;
-}
-
 } // namespace model::light

@@ -8,7 +8,6 @@
 #include "model/geometry/polygon.hpp"
 #include "model/light/sun.hpp"
 
-#include <chrono>
 #include <vector>
 
 namespace model::light {
@@ -29,19 +28,5 @@ namespace model::light {
 /// The shadow of one limb of a tree, its own leaf and wood. \param tree_m  the tree's position
 [[nodiscard]] Region shadow(const Limb& limb, Point2 tree_m, const SunPosition& sun,
                             const Ground& ground = {});
-
-/// A tree's shadow at one instant of a day.
-struct ShadowAt {
-    Instant when{};
-    SunPosition sun;
-    Region outline; ///< garden frame
-};
-
-/// The shadow's way over a day, every `step` from midnight by the sun, while it is drawn (the sun
-/// at 2 degrees and more; daylight.hpp, shadow()).
-[[nodiscard]] std::vector<ShadowAt> shadowsOfDay(const Tree& tree, const Place& place,
-                                                 std::chrono::year_month_day date,
-                                                 std::chrono::minutes step,
-                                                 const Ground& ground = {});
 
 } // namespace model::light

@@ -94,8 +94,8 @@ TEST(LionTail, SpeaksWhenInnerSideBranchesAreStripped)
     const Tree tree = forked();
     Foliation foliation;
     foliation.leafPerSharingVolume_1_m = 1.0;
-    EXPECT_NEAR(innerLeafShare(tree, foliation, 1), 0.5, 1e-12);
     const auto shares = innerLeafShares(tree, foliation);
+    EXPECT_NEAR(shares[1], 0.5, 1e-12);
     EXPECT_TRUE(lionTails(tree, shares, tree, foliation).empty());
     const auto without = [&](const char* id) {
         return lionTails(tree, shares, afterCut(tree, {CutKind::removal, id, 0.0, {}, {}, {}}),

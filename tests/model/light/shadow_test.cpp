@@ -93,20 +93,3 @@ TEST(Shadow, IsCrownAndStemInOnePiece)
     EXPECT_TRUE(covers(region.front().rings.front(), {10.0, 5.0 / std::tan(radians(30.0))}));
     EXPECT_TRUE(shadow(tree, {1.0, 180.0, 1.0}).empty());
 }
-
-// Law: the shadow of a day wanders from west to east, is shortest about noon, and is there only
-// while the sun is.
-TEST(ShadowsOfDay, WanderFromWestToEast)
-{
-    const auto tree = made::ballTree("t", {0.0, 0.0}, 5.0, 2.0);
-    const auto path = shadowsOfDay(tree, {48.0, 11.0, 0.0, {}, {}},
-                                   std::chrono::year{2025} / 6 / 21, std::chrono::minutes{30});
-    ASSERT_GT(path.size(), 20U);
-    const auto eastOf = [](const ShadowAt& at) {
-        return centroid(at.outline.front().rings.front()).x;
-    };
-    EXPECT_LT(eastOf(path.front()), 0.0);
-    EXPECT_GT(eastOf(path.back()), 0.0);
-    for (const auto& at : path)
-        EXPECT_GE(area_m2(at.outline), area_m2(path[path.size() / 2].outline) - 0.5);
-}
