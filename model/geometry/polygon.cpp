@@ -141,6 +141,8 @@ Region unite(const std::vector<Polygon>& shapes)
 
 Region intersect(const Region& a, const Region& b)
 {
+    if (a.empty() && b.empty())
+        return {}; // Boost 1.74 would copy a scale that it has not set
     BgMultiPolygon shared;
     bg::intersection(toBoost(a), toBoost(b), shared);
     return fromBoost(shared);
