@@ -6789,6 +6789,21 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <source>Likely to break at about %1; %2; nine in ten by %3.</source>
         <translation>Bricht wahrscheinlich bei etwa %1; %2; neun von zehn bis %3.</translation>
     </message>
+    <message>
+        <source>cleaning, dead wood, %1</source>
+        <comment>a kind of cut</comment>
+        <translation>Kronenpflege, totes Holz, %1</translation>
+    </message>
+    <message>
+        <source>cleaning, broken wood, %1</source>
+        <comment>a kind of cut</comment>
+        <translation>Kronenpflege, gebrochenes Holz, %1</translation>
+    </message>
+    <message>
+        <source>cleaning, rubbing wood, %1</source>
+        <comment>a kind of cut</comment>
+        <translation>Kronenpflege, scheuerndes Holz, %1</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>

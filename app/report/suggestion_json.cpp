@@ -103,6 +103,7 @@ Json toJson(const PlannedCut& planned, const Wording& wording)
         {"piece_mass_kg", number(planned.mass_kg)},
         {"leaf_share", number(planned.leafShare)},
         {"cleans", planned.cleans},
+        {"fault", planned.fault ? Json(word(*planned.fault)) : Json()},
         {"instruction", plain(instruction(planned, wording))},
         {"pieces", piecesJson(planned.pieces)},
         {"in_drop_zone", dropZoneJson(planned.inZone)},

@@ -83,7 +83,15 @@ QString cutKindWords(CutKind kind)
 QString cutKindWords(const PlannedCut& planned)
 {
     const QString kind = cutKindWords(planned.cut.kind);
-    return planned.cleans ? Words::tr("cleaning, %1", "a kind of cut").arg(kind) : kind;
+    if (!planned.cleans)
+        return kind;
+    if (planned.fault == model::DefectKind::dead)
+        return Words::tr("cleaning, dead wood, %1", "a kind of cut").arg(kind);
+    if (planned.fault == model::DefectKind::broken)
+        return Words::tr("cleaning, broken wood, %1", "a kind of cut").arg(kind);
+    if (planned.fault == model::DefectKind::rubbing)
+        return Words::tr("cleaning, rubbing wood, %1", "a kind of cut").arg(kind);
+    return Words::tr("cleaning, %1", "a kind of cut").arg(kind);
 }
 
 QString instruction(const PlannedCut& planned, const Wording& wording)

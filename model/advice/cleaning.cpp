@@ -129,6 +129,15 @@ std::vector<std::optional<double>> faultyFrom_m(const Tree& tree)
     return from;
 }
 
+std::optional<DefectKind> faultOf(const Limb& limb)
+{
+    const Defect* first = nullptr;
+    for (const auto& defect : limb.defects)
+        if (hasToGo(defect.kind) && (!first || defect.at_m < first->at_m))
+            first = &defect;
+    return first ? std::optional(first->kind) : std::nullopt;
+}
+
 std::vector<Cut> cleaningCuts(const Tree& tree, const std::vector<std::string>& keep)
 {
     return Cleaner(tree, keep).cuts();

@@ -21,4 +21,7 @@ namespace model::advice {
 [[nodiscard]] std::vector<Cut> cleaningCuts(const Tree& tree,
                                             const std::vector<std::string>& keep = {});
 
+/// The mark on a limb for which it has to go, the innermost of several; nothing if it has none.
+[[nodiscard]] std::optional<DefectKind> faultOf(const Limb& limb);
+
 } // namespace model::advice

@@ -60,6 +60,7 @@ void describe(const Patient& patient, const std::vector<Cut>& cleaning, const Ch
             auto planned = plannedCut(garden, standing, cut, foliation, species);
             planned.cleans = cleans;
             if (cleans) { // not counted, and there is nothing to shorten instead
+                planned.fault = faultOf(tree.limbs[limbIndex(tree, cut.limb)]);
                 planned.leafShare = 0.0;
                 std::erase_if(planned.notes, [](const Finding& note) {
                     return note.rule == Rule::branchToStem || note.rule == Rule::limbShare;

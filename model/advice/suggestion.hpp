@@ -21,16 +21,17 @@ namespace model::advice {
 /// A cut with everything a person with a saw wants to know of it.
 struct PlannedCut {
     Cut cut;
-    std::string lateral;        ///< reduction: id of the limb that takes over
-    double aboveGround_m{};     ///< height of the cut; lifting, thinning: of the highest shoot cut
-    double diameter_m{};        ///< of the wound; 0 for lifting and thinning (shoots only)
-    double length_m{};          ///< of all that comes off, if it fell in one piece
-    double mass_kg{};           ///< of all that comes off, green, with leaf and crop
-    bool cleans{};              ///< takes dead, broken or rubbing wood: comes before all others
-    double leafShare{};         ///< of the tree's leaf as sketched; 0 for a cut that cleans
-    std::vector<Piece> pieces;  ///< that it comes down in, in working order
-    std::vector<InZone> inZone; ///< what lies where they come down
-    std::vector<Finding> notes; ///< rules this cut touches without breaking
+    std::string lateral;    ///< reduction: id of the limb that takes over
+    double aboveGround_m{}; ///< height of the cut; lifting, thinning: of the highest shoot cut
+    double diameter_m{};    ///< of the wound; 0 for lifting and thinning (shoots only)
+    double length_m{};      ///< of all that comes off, if it fell in one piece
+    double mass_kg{};       ///< of all that comes off, green, with leaf and crop
+    bool cleans{};          ///< takes dead, broken or rubbing wood: comes before all others
+    std::optional<DefectKind> fault; ///< which of these, of a cut that cleans
+    double leafShare{};              ///< of the tree's leaf as sketched; 0 for a cut that cleans
+    std::vector<Piece> pieces;       ///< that it comes down in, in working order
+    std::vector<InZone> inZone;      ///< what lies where they come down
+    std::vector<Finding> notes;      ///< rules this cut touches without breaking
     Labour labour;
 };
 
@@ -79,7 +80,7 @@ struct Suggestion {
     std::vector<Finding> allowanceReasons; ///< what set the allowance
     std::vector<headroom::StripHeadroom> before;
     std::vector<headroom::StripHeadroom> after;
-    std::vector<Finding> binding;       ///< notWithinGuideline: the rules that stand in the way
+    std::vector<Finding> binding; ///< notWithinGuideline: the rules that stand in the way
     bool refuted{}; ///< notWithinGuideline: no set was overlooked; else the search was cut short
     double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
     double leafBoundWithoutGuideline{}; ///< nothing that meets the goals takes less; 0: not known
