@@ -1,6 +1,7 @@
 #include "model/advice/trade_off.hpp"
 
 #include "model/advice/allowance.hpp"
+#include "model/advice/cleaning.hpp"
 #include "model/advice/goal_results.hpp"
 #include "model/advice/prune.hpp"
 #include "model/load/sag.hpp"
@@ -30,8 +31,12 @@ std::vector<double> shares(double allowance)
 /// One thing wanted, by itself.
 class Question {
 public:
-    Question(const Patient& patient, Lack lack, std::vector<Goal> goals)
-        : patient_(patient), goals_(std::move(goals)), targets_(patient, goals_)
+    /// \param cleaned   the tree on which everything is reckoned
+    /// \param cleaning  the cuts that made it of the patient
+    Question(const Patient& patient, const Patient& cleaned, const std::vector<Cut>& cleaning,
+             Lack lack, std::vector<Goal> goals)
+        : patient_(patient), cleaned_(cleaned), cleaning_(cleaning), goals_(std::move(goals)),
+          targets_(cleaned, goals_)
     {
         tradeOff_.lack = lack;
         if (lack == Lack::headroom)
@@ -61,13 +66,14 @@ public:
         for (const double share : shares(allowance)) {
             if (cancel && cancel->load(std::memory_order_relaxed))
                 break;
-            const Guideline guideline(patient_.tree, patient_.foliation, share, cancel,
+            const Guideline guideline(cleaned_.tree, cleaned_.foliation, share, cancel,
                                       {.nodes = kNodes, .asked = kAsked, .measures = kMeasures});
             const auto found = closest(guideline, targets_, tradeOff_.lack, known);
             if (!found.choice.found)
                 continue;
             known = found;
-            Offer offer{share, found.choice.leaf, found.choice.cuts, {}};
+            Offer offer{share, found.choice.leaf, cleaning_, {}};
+            offer.cuts.insert(offer.cuts.end(), found.choice.cuts.begin(), found.choice.cuts.end());
             std::vector<std::optional<double>> wanted;
             offer.reached = measured(afterCuts(patient_.tree, offer.cuts), wanted);
             // Coming closest ends within a hair: what less leaf does, more does too.
@@ -131,6 +137,8 @@ private:
     }
 
     const Patient& patient_;
+    const Patient& cleaned_;
+    const std::vector<Cut>& cleaning_;
     std::vector<Goal> goals_;
     Targets targets_;
     TradeOff tradeOff_;
@@ -174,14 +182,18 @@ std::vector<TradeOff> tradeOffs(const Garden& garden, const Tree& tree, const Fo
                                 const Aim& aim, const std::atomic<bool>* cancel)
 {
     const Patient patient{garden, tree, foliation, species, date, aim.around};
-    const auto limbs = aboutLimbs(goalsOf(tree, aim), patient);
+    const auto goals = goalsOf(tree, aim);
+    const auto cleaning = cleaningOf(tree, goals);
+    const Tree standing = afterCuts(tree, cleaning);
+    const Patient cleaned{garden, standing, foliation, species, date, aim.around};
+    const auto limbs = aboutLimbs(goals, cleaned);
     const double most = allowance(tree, species, date).share;
     std::vector<TradeOff> all;
     const auto ask = [&](Lack lack, const std::optional<Goal>& goal) {
         auto asked = limbs;
         if (goal)
             asked.push_back(*goal);
-        Question question(patient, lack, asked);
+        Question question(patient, cleaned, cleaning, lack, asked);
         if (question.isIdle() || (cancel && cancel->load(std::memory_order_relaxed)))
             return;
         auto answer = question.answer(most, cancel);
@@ -190,7 +202,7 @@ std::vector<TradeOff> tradeOffs(const Garden& garden, const Tree& tree, const Fo
     };
     ask(Lack::headroom, std::nullopt);
     ask(Lack::relief, Goal{GoalKind::relief, Want::must, "", 0.0, {}, {}});
-    for (const auto& light : lightWanted(patient))
+    for (const auto& light : lightWanted(cleaned))
         ask(Lack::light, light);
     return all;
 }

@@ -11,9 +11,9 @@ namespace model::advice {
 
 /// What one thing that the gardener may want can come to for a share of the leaf.
 struct Offer {
-    double leafMost{};  ///< share that was allowed
-    double leafShare{}; ///< that the cuts take, no more than needed
-    std::vector<Cut> cuts;
+    double leafMost{};     ///< share that was allowed
+    double leafShare{};    ///< that the cuts take, no more than needed
+    std::vector<Cut> cuts; ///< those that clean the tree, which take no leaf, come first
     std::vector<std::optional<double>>
         reached; ///< for each TradeOff::subjects; blank: all is clear
 };
@@ -33,8 +33,8 @@ struct TradeOff {
 
 /// For headroom, for the loads, and for each planting that lacks sun and could have more of it,
 /// each looked at by itself: the closest (A3) to all of it that may be had for 5, 10, 15... % of
-/// the leaf, up to what may go this season (A13). Limbs that are to stay or to go do so; dead wood
-/// always goes.
+/// the leaf, up to what may go this season (A13). Limbs that are to stay or to go do so; the tree
+/// is cleaned first.
 /// \param cancel  looked at between search nodes: what is there so far comes back
 [[nodiscard]] std::vector<TradeOff> tradeOffs(const Garden& garden, const Tree& tree,
                                               const Foliation& foliation, const Species& species,
