@@ -3,6 +3,7 @@
 #include "model/advice/limb_faults.hpp"
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
+#include "model/advice/tail_limits.hpp"
 
 #include <algorithm>
 #include <array>
@@ -50,6 +51,7 @@ Guideline::Limits Guideline::limits(const std::vector<Rule>& without) const
                             ? kUnlimited
                             : kWoundSum * std::numbers::pi / 4.0 * stem_m * stem_m,
             .limbShare = !holds(without, Rule::limbShare),
+            .lionTail = !holds(without, Rule::lionTail),
             .crown = [this, without](const Tree& after) { return accepts(after, without); }};
 }
 
@@ -67,7 +69,9 @@ Choice Guideline::any(const Targets& targets) const
 
 Choice Guideline::leastWithoutAny(const Targets& targets) const
 {
-    return leastWithin({kUnlimited, kUnlimited, false, [](const Tree&) { return true; }}, targets);
+    return leastWithin(
+        {.leaf = kUnlimited, .wound_m2 = kUnlimited, .crown = [](const Tree&) { return true; }},
+        targets);
 }
 
 Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) const
@@ -79,6 +83,9 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
     decisions.askedMost = effort_.asked;
     decisions.measuresMost = effort_.measures;
     decisions.anyWillDo = limits.anyWillDo;
+    const LimbStates states(tree_, foliation_, decisions);
+    if (limits.lionTail)
+        decisions.limits = tailLimits(tree_, foliation_, decisions, states);
     decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) && targets.met(after);
@@ -91,9 +98,9 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) ? targets.missing(after) : std::vector<double>{};
     };
-    const LimbStates states(tree_, foliation_, decisions);
-    decisions.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
-        targets.lookCloser(states, allowed, leafMost, reach);
+    decisions.lookCloser = [&](const Allowed& allowed, double leafMost, const PerOption& likely,
+                               Reach& reach) {
+        targets.lookCloser(states, allowed, leafMost, likely, reach);
     };
     decisions.start = likely(decisions);
     decisions.start.proven = false; // as long as it was but believed
@@ -115,11 +122,15 @@ Choice Guideline::likely(const Decisions& decisions) const
         doubtful.missing = nullptr;
         doubtful.nodesMost /= 8;
         doubtful.askedMost /= 8;
-        doubtful.lookCloser = [&](const Allowed& allowed, double leafMost, Reach& reach) {
-            decisions.lookCloser(allowed, leafMost, reach);
-            for (auto& helps : reach.helps)
-                for (double& help : helps)
-                    help *= share;
+        doubtful.lookCloser = [&](const Allowed& allowed, double leafMost, const PerOption& likely,
+                                  Reach& reach) {
+            const auto before = reach.helps;
+            decisions.lookCloser(allowed, leafMost, likely, reach);
+            for (std::size_t row = 0; row < before.size(); ++row)
+                if (likely.empty() ||
+                    reach.helps[row] != before[row]) // else it is in doubt already
+                    for (double& help : reach.helps[row])
+                        help *= share;
         };
         found = leastLeaf(doubtful, cancel_);
         if (found.found)

@@ -46,6 +46,7 @@ private:
         double leaf{};
         double wound_m2{};
         bool limbShare{};
+        bool lionTail{};
         std::function<bool(const Tree&)> crown;
         bool anyWillDo{};
     };

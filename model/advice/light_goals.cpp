@@ -140,13 +140,14 @@ const std::vector<LightReach>& LightGoals::reaches(const LimbForms& forms) const
 }
 
 void LightGoals::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                            std::size_t first, Reach& reach) const
+                            const PerOption& likely, std::size_t first, Reach& reach) const
 {
     if (lacking_.empty())
         return;
     const auto& all = reaches(states.forms());
+    const auto lost = states.shareLost(likely);
     for (const auto i : lacking_) {
-        auto most = all[i].most(states, allowed, leafMost);
+        auto most = all[i].most(states, allowed, leafMost, lost);
         const double whole = most_[i] - now_[i];
         reach.asked[first] = (most_[i] - kFloat * most_[i] - most.sure) / whole;
         for (double& more : most.more)

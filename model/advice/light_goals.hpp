@@ -44,7 +44,7 @@ public:
     /// The same for sets of cuts that take only allowed options and no more leaf than this, seen
     /// more closely (A6): puts its goals into the reach from the `first` on.
     void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                    std::size_t first, Reach& reach) const;
+                    const PerOption& likely, std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
     /// For each planting that lacks light, the share of what is wanted that it is still short of.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/advice/limb_states.hpp"
+#include "model/advice/ray_depths.hpp"
 #include "model/light/light_study.hpp"
 
 #include <cstdint>
@@ -29,8 +30,10 @@ public:
     };
     /// For all sets of cuts that take only allowed options and no more leaf than this.
     /// \param states  of the same forms
-    [[nodiscard]] Most most(const LimbStates& states, const Allowed& allowed,
-                            double leafMost) const;
+    /// \param likely  how much of each limb's leaf is thought to go: the bound is closest for sets
+    ///                like that; empty: not known
+    [[nodiscard]] Most most(const LimbStates& states, const Allowed& allowed, double leafMost,
+                            const std::vector<double>& likely = {}) const;
 
     [[nodiscard]] std::size_t rays() const { return rays_.size(); }
     [[nodiscard]] std::size_t parts() const { return parts_.size(); }
@@ -40,11 +43,6 @@ private:
     struct Pattern {
         std::size_t limb{};
         std::uint64_t forms{};
-    };
-    /// Leaf of one limb on a stretch of a ray.
-    struct Part {
-        std::uint32_t pattern{};
-        float density{};
     };
     /// A stretch of a ray, or several that meet the same parts.
     struct Stretch {
@@ -60,26 +58,28 @@ private:
         std::size_t lastWood{};
     };
     struct Bodies;
-    struct View;
     void addRay(const light::StudyRay& ray, double worth, double extinction_1_m,
                 const Bodies& bodies);
     std::uint32_t pattern(std::size_t limb, std::uint64_t forms);
-    [[nodiscard]] View view(const LimbStates& states, const Allowed& allowed,
-                            double leafMost) const;
+    /// What may become of one pattern.
+    struct Prospect {
+        LeafSpan span;
+        double goesFor{}; ///< the least leaf for it to go; infinite: it stays
+    };
+    [[nodiscard]] std::vector<Prospect> prospects(const LimbStates& options, const Allowed& allowed,
+                                                  double& leafLeft) const;
     /// Wood that has to go before a ray gets any light, or that stays for good.
     struct Blocked {
         std::uint32_t pattern{};
         bool forGood{};
     };
-    [[nodiscard]] std::optional<Blocked> blocked(const Ray& ray, const View& view) const;
-    double shareOut(const Stretch& stretch, View& view) const;
-    void shareLayers(const Stretch& stretch, double floor, View& view) const;
-    void addMost(const Ray& ray, View& view, double& sure) const;
+    [[nodiscard]] std::optional<Blocked>
+    blocked(const Ray& ray, const std::vector<Prospect>& prospects, const RayDepths& depths) const;
 
     std::vector<double> leafOf_; ///< per limb, its own, in some unit: for shares of gains
     std::vector<Pattern> patterns_;
     std::map<std::pair<std::size_t, std::uint64_t>, std::uint32_t> numbers_; ///< of patterns
-    std::vector<Part> parts_;
+    std::vector<LeafPart> parts_;
     std::vector<Stretch> stretches_;
     std::vector<std::uint32_t> wood_; ///< patterns
     std::vector<Ray> rays_;

@@ -54,15 +54,6 @@ bool forks(const Limb& a, const Length& onA, const Limb& b, const Length& onB)
     return a.parent == b.parent && onA.along_m < kFork_m && onB.along_m < kFork_m;
 }
 
-/// Hanging shoots are lifted to a level hem, which strips no limb.
-Tree withoutCurtains(Tree tree)
-{
-    for (auto& limb : tree.limbs)
-        if (limb.foliage)
-            limb.foliage->hanging_m = 0.0;
-    return tree;
-}
-
 double thickness_m(const Limb& limb)
 {
     return limb.stations.front().diameter_m;
@@ -93,20 +84,40 @@ std::vector<Rubbing> rubbingLimbs(const Tree& tree)
     return all;
 }
 
+double innerLength_m(const Limb& limb)
+{
+    return 2.0 / 3.0 * length_m(limb);
+}
+
+OwnLeaf ownInnerLeaf(const Limb& limb, double inner_m, const Foliation& foliation)
+{
+    Limb bare = limb;
+    if (bare.foliage)
+        bare.foliage->hanging_m = 0.0; // lifted to a level hem, which strips no limb
+    std::vector<LeafyBody> bodies;
+    appendLeafyBodies(bare, 0, bodies);
+    OwnLeaf own;
+    for (const auto& body : bodies) {
+        const double leaf = leafArea_m2(body, foliation);
+        const double length = body.to_m - body.from_m;
+        const double along = inner_m - body.from_m;
+        own.all_m2 += leaf;
+        own.inner_m2 += leaf * (length > 0.0 ? std::clamp(along / length, 0.0, 1.0) : 1.0);
+    }
+    return own;
+}
+
 std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation)
 {
     const auto order = limbOrder(tree);
     std::vector<double> inner(tree.limbs.size());
     std::vector<double> all(tree.limbs.size());
     std::vector<double> inner_m;
-    for (const auto& limb : tree.limbs)
-        inner_m.push_back(2.0 / 3.0 * length_m(limb));
-    for (const auto& body : leafyBodies(withoutCurtains(tree))) {
-        const double leaf = leafArea_m2(body, foliation);
-        const double length = body.to_m - body.from_m;
-        const double along = inner_m[body.limb] - body.from_m;
-        all[body.limb] += leaf;
-        inner[body.limb] += leaf * (length > 0.0 ? std::clamp(along / length, 0.0, 1.0) : 1.0);
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
+        inner_m.push_back(innerLength_m(tree.limbs[limb]));
+        const auto own = ownInnerLeaf(tree.limbs[limb], inner_m.back(), foliation);
+        all[limb] = own.all_m2;
+        inner[limb] = own.inner_m2;
     }
     for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
         const auto parent = order.parent[*limb];

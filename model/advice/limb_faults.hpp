@@ -18,6 +18,16 @@ struct Rubbing {
 /// Pairs of living limbs whose wood comes within kRubbing_m (docs/methods/advice.md, A2).
 [[nodiscard]] std::vector<Rubbing> rubbingLimbs(const Tree& tree);
 
+/// A limb's own leaf, hanging shoots left out.
+struct OwnLeaf {
+    double all_m2{};
+    double inner_m2{}; ///< up to a given length along it
+};
+[[nodiscard]] OwnLeaf ownInnerLeaf(const Limb& limb, double inner_m, const Foliation& foliation);
+
+/// How much of a limb is its inner part, from its union.
+[[nodiscard]] double innerLength_m(const Limb& limb);
+
 /// Share of the leaf on a limb, and on what grows from it, that sits on its inner two thirds: its
 /// own by where it grows, that of side branches by where they join; hanging shoots left out. 1
 /// where there is no leaf.

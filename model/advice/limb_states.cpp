@@ -78,6 +78,18 @@ std::vector<LimbStates::Change> LimbStates::changesOf(const Option& option, std:
     return changes;
 }
 
+std::vector<double> LimbStates::shareLost(const PerOption& taken) const
+{
+    if (taken.empty())
+        return {};
+    std::vector<double> lost(tree_.limbs.size(), 0.0);
+    for (std::size_t o = 0; o < taken.size(); ++o)
+        for (const auto& change : changes_[o])
+            if (const double whole = leaf_[change.limb].front(); whole > 0.0)
+                lost[change.limb] += taken[o] * change.state.lost / whole;
+    return lost;
+}
+
 std::vector<std::vector<LimbState>> LimbStates::possible(const Allowed& allowed) const
 {
     struct May {

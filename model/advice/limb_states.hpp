@@ -40,6 +40,9 @@ public:
     {
         return changes_[option];
     }
+    /// Per limb: the share of its own leaf that goes where so much of each option is taken; empty
+    /// if nothing is said of them.
+    [[nodiscard]] std::vector<double> shareLost(const PerOption& taken) const;
     [[nodiscard]] std::size_t options() const { return changes_.size(); }
 
 private:

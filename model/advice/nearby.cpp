@@ -74,6 +74,9 @@ const std::vector<double>& Nearby::missing(const Picks& picks)
     const auto known = known_.find(picks);
     if (known != known_.end())
         return known->second;
+    constexpr long kTellEvery = 16;
+    if (tell_ && measures_ % kTellEvery == 0)
+        tell_();
     ++measures_;
     return known_.emplace(picks, decisions_.missing(bounder_.cuts(picks))).first->second;
 }
@@ -228,8 +231,9 @@ std::optional<Nearby::Standing> Nearby::descend(Standing now, double known)
     return best;
 }
 
-std::optional<Picks> Nearby::from(const Picks& start, long measuresMost)
+std::optional<Picks> Nearby::from(const Picks& start, long measuresMost, std::function<void()> tell)
 {
+    tell_ = std::move(tell);
     measuresMost_ = measures_ + measuresMost;
     auto plan = atEase_;
     for (const auto pick : start)

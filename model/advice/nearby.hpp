@@ -3,6 +3,7 @@
 #include "model/advice/node_bound.hpp"
 
 #include <atomic>
+#include <functional>
 #include <map>
 #include <optional>
 #include <vector>
@@ -20,7 +21,9 @@ public:
     /// The best that comes of a complete choice by one change after the other, as long as each
     /// betters it; nothing if none of them does what is asked within the limits.
     /// \param measuresMost  cut trees that may be measured for it
-    [[nodiscard]] std::optional<Picks> from(const Picks& start, long measuresMost);
+    /// \param tell  called now and then meanwhile, if not empty
+    [[nodiscard]] std::optional<Picks> from(const Picks& start, long measuresMost,
+                                            std::function<void()> tell = {});
 
     [[nodiscard]] long measures() const { return measures_; }
     /// True if the last answer might have been better with more measures: asked again, it goes on
@@ -72,6 +75,7 @@ private:
     std::map<Picks, std::vector<double>> known_;
     long measures_{};
     long measuresMost_{};
+    std::function<void()> tell_;
 };
 
 } // namespace model::advice

@@ -11,17 +11,32 @@ namespace {
 // Far below what anybody could cut by, far above rounding.
 constexpr double kPerCut = 1e-8;
 constexpr double kForWound = 1e-10;
-constexpr double kClose = 1e-10; ///< bound and blend this close: nothing more is to be had
-constexpr double kSlack = 1e-9;  ///< rounding in sums of help
+constexpr double kClose = 1e-10;     ///< bound and blend this close: nothing more is to be had
+constexpr double kSlack = 1e-9;      ///< rounding in sums of help
+constexpr double kNoWound_m2 = 1e-9; ///< so that nothing is divided by 0
 constexpr std::size_t kKnownMost = 250;
 constexpr int kRounds = 60;
 
 } // namespace
 
 Bounder::Bounder(const Decisions& decisions)
-    : decisions_(decisions), tree_(decisions), woundCounts_(std::isfinite(decisions.woundMost_m2)),
-      woundScale_m2_(woundCounts_ ? std::max(decisions.woundMost_m2, 1e-9) : 1.0)
+    : decisions_(decisions), tree_(decisions), limits_(decisions.limits)
 {
+    if (std::isfinite(decisions.woundMost_m2)) {
+        woundScale_m2_ = std::max(decisions.woundMost_m2, kNoWound_m2);
+        Limit wounds{{}, decisions.woundMost_m2};
+        for (std::size_t o = 0; o < tree_.options(); ++o)
+            wounds.takes.push_back(tree_.option(o).wound_m2);
+        limits_.push_back(std::move(wounds));
+    }
+    for (const auto& limit : limits_) {
+        double most = std::max(limit.most, kNoWound_m2);
+        for (const double takes : limit.takes)
+            most = std::max(most, takes);
+        scales_.push_back(most);
+    }
+    if (std::isfinite(decisions.woundMost_m2))
+        heeded_.push_back(limits_.size() - 1);
     reach_.asked.assign(decisions.goals, 1.0);
     reach_.helps.assign(decisions.goals, PerOption(tree_.options(), 0.0));
     for (std::size_t o = 0; o < tree_.options(); ++o) {
@@ -31,6 +46,15 @@ Bounder::Bounder(const Decisions& decisions)
             reach_.helps[goal][o] = option.helps[goal];
     }
     charged_.resize(tree_.options());
+}
+
+void Bounder::add(const Reach& reach)
+{
+    for (std::size_t goal = 0; goal < reach.asked.size(); ++goal)
+        if (std::ranges::find(reach_.helps, reach.helps[goal]) == reach_.helps.end()) {
+            reach_.asked.push_back(reach.asked[goal]);
+            reach_.helps.push_back(reach.helps[goal]);
+        }
 }
 
 double Bounder::hairs(std::size_t cuts, double wound_m2) const
@@ -70,46 +94,69 @@ std::vector<Cut> Bounder::cuts(const Picks& picks) const
     return all;
 }
 
-bool Bounder::fits(const Picks& picks) const
+double Bounder::taken(const Limit& limit, const Picks& picks)
 {
-    const auto given = gives(picks);
-    const auto needed = needs();
-    for (std::size_t row = 0; row < needed.size(); ++row)
-        if (given[row] < needed[row] - kSlack)
-            return false;
-    return wound_m2(picks) <= decisions_.woundMost_m2;
+    double sum = 0.0;
+    for (const auto o : picks)
+        sum += limit.takes[o];
+    return sum;
 }
 
-/// Goals, then (as a need for fewer) wounds.
+bool Bounder::fits(const Picks& picks) const
+{
+    for (std::size_t row = 0; row < reach_.asked.size(); ++row) {
+        double given = 0.0;
+        for (const auto o : picks)
+            given += reach_.helps[row][o];
+        if (given < reach_.asked[row] - kSlack)
+            return false;
+    }
+    return std::ranges::all_of(
+        limits_, [&](const Limit& limit) { return taken(limit, picks) <= limit.most; });
+}
+
+bool Bounder::heed(const Picks& picks)
+{
+    const auto known = heeded_.size();
+    for (std::size_t i = 0; i < limits_.size(); ++i)
+        if (taken(limits_[i], picks) > limits_[i].most &&
+            std::ranges::find(heeded_, i) == heeded_.end())
+            heeded_.push_back(i);
+    return heeded_.size() > known;
+}
+
+/// Of goals, then (as a need for less) of limits.
 std::vector<double> Bounder::needs() const
 {
     auto all = reach_.asked;
-    if (woundCounts_)
-        all.push_back(-decisions_.woundMost_m2 / woundScale_m2_);
+    for (const auto i : heeded_)
+        all.push_back(-limits_[i].most / scales_[i]);
     return all;
 }
 
 std::vector<double> Bounder::gives(const Picks& picks) const
 {
-    std::vector<double> all(decisions_.goals, 0.0);
-    for (std::size_t goal = 0; goal < all.size(); ++goal)
+    std::vector<double> all(reach_.asked.size(), 0.0);
+    for (std::size_t row = 0; row < all.size(); ++row)
         for (const auto o : picks)
-            all[goal] += reach_.helps[goal][o];
-    if (woundCounts_)
-        all.push_back(-wound_m2(picks) / woundScale_m2_);
+            all[row] += reach_.helps[row][o];
+    for (const auto i : heeded_)
+        all.push_back(-taken(limits_[i], picks) / scales_[i]);
     return all;
 }
 
 void Bounder::charge(const std::vector<double>& prices)
 {
     charged_ = base_;
-    for (std::size_t goal = 0; goal < decisions_.goals; ++goal)
-        if (const double price = prices[goal]; price > 0.0)
-            for (std::size_t o = 0; o < charged_.size(); ++o)
-                charged_[o] -= price * reach_.helps[goal][o];
-    if (woundCounts_ && prices.back() > 0.0)
-        for (std::size_t o = 0; o < charged_.size(); ++o)
-            charged_[o] += prices.back() * tree_.option(o).wound_m2 / woundScale_m2_;
+    const auto add = [&](double price, const PerOption& per) {
+        for (std::size_t o = 0; price != 0.0 && o < charged_.size(); ++o)
+            charged_[o] += price * per[o];
+    };
+    const auto goals = reach_.asked.size();
+    for (std::size_t row = 0; row < goals; ++row)
+        add(-prices[row], reach_.helps[row]);
+    for (std::size_t i = 0; i < heeded_.size(); ++i)
+        add(prices[goals + i] / scales_[heeded_[i]], limits_[heeded_[i]].takes);
 }
 
 bool Bounder::allows(const Allowed& allowed, const Picks& picks) const

@@ -30,6 +30,8 @@ public:
 
     /// Takes over what options help (Option::helps as long as nothing else is said).
     void set(const Reach& reach) { reach_ = reach; }
+    /// Holds to this as well, where it says anything else.
+    void add(const Reach& reach);
     [[nodiscard]] const Reach& reach() const { return reach_; }
 
     /// Bound over a set of choices. Options that no choice cheaper than `cutoff` takes are struck
@@ -45,8 +47,11 @@ public:
     [[nodiscard]] std::vector<Cut> cuts(const Picks& picks) const;
     /// True if everything that adds up is kept and reached.
     [[nodiscard]] bool fits(const Picks& picks) const;
+    /// From now on bounds know of the limits that these break. \return false: of all already
+    bool heed(const Picks& picks);
 
 private:
+    [[nodiscard]] static double taken(const Limit& limit, const Picks& picks);
     [[nodiscard]] std::vector<double> needs() const;
     [[nodiscard]] std::vector<double> gives(const Picks& picks) const;
     void charge(const std::vector<double>& prices);
@@ -56,8 +61,10 @@ private:
     ChoiceTree tree_;
     PerOption base_; ///< cost without prices
     Reach reach_;
-    bool woundCounts_{};
-    double woundScale_m2_{};
+    std::vector<Limit> limits_;       ///< with that of wounds, if there is one
+    std::vector<double> scales_;      ///< in which limits are counted, to be like goals
+    std::vector<std::size_t> heeded_; ///< limits that bounds know of: the fewer, the faster
+    double woundScale_m2_{1.0};
     std::vector<Picks> known_; ///< choices met so far, the latest last
     PerOption charged_;
     PerOption through_;

@@ -1,5 +1,6 @@
 #include "model/advice/search.hpp"
 
+#include "model/advice/branching.hpp"
 #include "model/advice/nearby.hpp"
 #include "model/advice/node_bound.hpp"
 
@@ -15,7 +16,8 @@ namespace {
 constexpr double kSame = 1e-12;     // shares closer than this are the same amount of leaf
 constexpr double kTies = 2e-6;      // more than what tells equals apart can come to
 constexpr double kTieSlack = 1e-11; // a hair of it
-constexpr double kInBlend = 1e-7;
+// Most searches have ended before a second look at a node pays; then it counts as a node too.
+constexpr long kLookAgainFrom = 32;
 // Nodes after which sets nearby are measured: most searches have ended by then.
 constexpr long kNearbyNone = 64; // no set is known
 constexpr long kNearbyFirst = 512;
@@ -94,12 +96,18 @@ private:
         return waiting_.empty() ? bound : std::min(bound, waiting_.top().bound);
     }
 
+    void tell(double bound) const
+    {
+        if (decisions_.progress)
+            decisions_.progress(best_.found ? best_.leaf : ChoiceTree::kNever,
+                                std::max(0.0, lowest(bound) - kTies));
+    }
+
     bool mustStop(double bound)
     {
         constexpr long kTellEvery = 32;
-        if (decisions_.progress && nodes_ % kTellEvery == 0)
-            decisions_.progress(best_.found ? best_.leaf : ChoiceTree::kNever,
-                                std::max(0.0, lowest(bound) - kTies));
+        if (nodes_ % kTellEvery == 0)
+            tell(bound);
         stopped_ = (cancel_ && cancel_->load(std::memory_order_relaxed)) ||
                    (decisions_.anyWillDo && best_.found) || nodes_ >= decisions_.nodesMost ||
                    asked_ >= decisions_.askedMost;
@@ -111,7 +119,7 @@ private:
     bool work(Node& node, bool reachHolds)
     {
         ++nodes_;
-        lookNearby();
+        lookNearby(node.bound);
         if (!reachHolds)
             lookCloser(node);
         auto found = bounder_.bound(node.allowed, cutoff());
@@ -121,7 +129,13 @@ private:
             lookCloser(node);
             found = bounder_.bound(node.allowed, cutoff());
         }
+        while (found.bound < cutoff() && bounder_.heed(found.cheapest))
+            found = bounder_.bound(node.allowed, cutoff());
+        if (decisions_.lookCloser && nodes_ > kLookAgainFrom && found.bound < cutoff())
+            lookAgain(node, found);
         node.bound = std::max(node.bound, found.bound);
+        if (node.bound >= cutoff())
+            return false;
         consider(found.cheapest);
         return node.bound < cutoff() && halve(node, found);
     }
@@ -131,8 +145,23 @@ private:
         if (!decisions_.lookCloser)
             return;
         Reach reach = known_;
-        decisions_.lookCloser(node.allowed, cutoff(), reach);
+        decisions_.lookCloser(node.allowed, cutoff(), {}, reach);
         bounder_.set(reach);
+    }
+
+    /// Where the blend looks better than it is: what it takes is believed in, and looked at
+    /// closely.
+    void lookAgain(Node& node, NodeBound& found)
+    {
+        ++nodes_;
+        Reach reach = bounder_.reach();
+        reach.asked.resize(decisions_.goals);
+        reach.helps.resize(decisions_.goals);
+        decisions_.lookCloser(node.allowed, cutoff(), found.weight, reach);
+        bounder_.add(reach);
+        const double before = found.bound;
+        found = bounder_.bound(node.allowed, cutoff());
+        found.bound = std::max(found.bound, before);
     }
 
     void consider(const Picks& picks)
@@ -161,7 +190,7 @@ private:
 
     /// Searches that don't end soon measure what lies near the best set so far; near none, if there
     /// is none yet.
-    void lookNearby()
+    void lookNearby(double bound)
     {
         const bool due = nodes_ >= nearbyNext_ || (nodes_ == kNearbyNone && !best_.found);
         if (!nearby_ || !due)
@@ -171,131 +200,23 @@ private:
         if (nearbyDone_ && best_.taken == nearbyOf_)
             return;
         const long measures = best_.found ? nodes_ : std::max(nodes_, kNearbyMeasures);
-        const auto found = nearby_->from(best_.taken, std::min(measures, decisions_.measuresMost));
+        const auto found = nearby_->from(best_.taken, std::min(measures, decisions_.measuresMost),
+                                         [&] { tell(bound); });
         if (found && bounder_.cost(*found) < cutoff())
             take(*found);
         nearbyDone_ = !nearby_->cutShort();
         nearbyOf_ = best_.taken;
     }
 
-    /// Splits a node by what one limb may do. \return false: there is but one choice in it
+    /// \return false: there is but one choice in it
     bool halve(Node& node, const NodeBound& found)
     {
-        const auto limb = limbToSplit(node, found);
-        if (limb == tree_.limbs())
+        auto halves = halvesOf(node.allowed, found, bounder_);
+        if (!halves)
             return false;
-        Allowed keep = node.allowed;
-        Allowed rest = node.allowed;
-        double heavy = 0.0;
-        double all = 0.0;
-        const auto half = lowHalf(node, found, limb);
-        for (std::size_t o = tree_.first(limb); o < tree_.first(limb + 1); ++o) {
-            if (node.allowed[o] == 0)
-                continue;
-            const bool inHalf = half[o - tree_.first(limb)];
-            (inHalf ? rest : keep)[o] = 0;
-            heavy += inHalf ? found.weight[o] : 0.0;
-            all += found.weight[o];
-        }
-        if (2.0 * heavy < all)
-            std::swap(keep, rest);
-        node.allowed = std::move(keep);
-        waiting_.push({std::move(rest), node.bound, ++made_});
+        node.allowed = std::move(halves->likelier);
+        waiting_.push({std::move(halves->rest), node.bound, ++made_});
         return true;
-    }
-
-    std::vector<std::size_t> open(const Node& node, std::size_t limb) const
-    {
-        std::vector<std::size_t> all;
-        for (std::size_t o = tree_.first(limb); o < tree_.first(limb + 1); ++o)
-            if (node.allowed[o] != 0)
-                all.push_back(o);
-        return all;
-    }
-
-    /// The limb that the blend is least sure about; if it is sure of all of them, the one that
-    /// matters most.
-    std::size_t limbToSplit(const Node& node, const NodeBound& found) const
-    {
-        std::size_t best = tree_.limbs();
-        double most = 0.0;
-        for (std::size_t limb = 0; limb < tree_.limbs(); ++limb) {
-            double sum = 0.0;
-            double squares = 0.0;
-            double low = ChoiceTree::kNever;
-            double high = 0.0;
-            for (const auto o : open(node, limb)) {
-                const double w = found.weight[o];
-                sum += w;
-                squares += w * w;
-                if (w > kInBlend) {
-                    low = std::min(low, tree_.option(o).leaf);
-                    high = std::max(high, tree_.option(o).leaf);
-                }
-            }
-            if (sum <= kInBlend)
-                continue;
-            const double unsure = (sum * sum - squares) * (1e-3 + high - low);
-            if (sum * sum - squares > kInBlend && unsure > most) {
-                most = unsure;
-                best = limb;
-            }
-        }
-        return best < tree_.limbs() ? best : limbThatMatters(node, found.cheapest);
-    }
-
-    std::size_t limbThatMatters(const Node& node, const Picks& picks) const
-    {
-        std::size_t best = tree_.limbs();
-        double most = -1.0;
-        for (const auto pick : picks) {
-            const auto limb = tree_.limbOf(pick);
-            const auto options = open(node, limb);
-            if (options.size() < 2)
-                continue;
-            double matters = 0.0;
-            for (const auto o : options) {
-                matters =
-                    std::max(matters, std::abs(tree_.option(o).leaf - tree_.option(pick).leaf));
-                for (const auto& helps : bounder_.reach().helps)
-                    matters = std::max(matters, std::abs(helps[o] - helps[pick]));
-            }
-            if (matters > most) {
-                most = matters;
-                best = limb;
-            }
-        }
-        return best;
-    }
-
-    /// The options of a limb up to the mean of the blend, by leaf; if that splits nothing, the
-    /// heaviest alone.
-    std::vector<bool> lowHalf(const Node& node, const NodeBound& found, std::size_t limb) const
-    {
-        const auto options = open(node, limb);
-        double weight = 0.0;
-        double mean = 0.0;
-        for (const auto o : options) {
-            weight += found.weight[o];
-            mean += found.weight[o] * tree_.option(o).leaf;
-        }
-        mean /= weight;
-        std::vector<bool> half(tree_.first(limb + 1) - tree_.first(limb));
-        bool low = false;
-        bool high = false;
-        for (const auto o : options) {
-            const bool is = tree_.option(o).leaf <= mean;
-            half[o - tree_.first(limb)] = is;
-            if (found.weight[o] > kInBlend)
-                (is ? low : high) = true;
-        }
-        if (low && high)
-            return half;
-        const auto heaviest =
-            std::ranges::max_element(options, {}, [&](std::size_t o) { return found.weight[o]; });
-        half.assign(half.size(), false);
-        half[*heaviest - tree_.first(limb)] = true;
-        return half;
     }
 
     const Decisions& decisions_;

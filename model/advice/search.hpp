@@ -26,6 +26,12 @@ using PerOption = std::vector<double>;
 /// Likewise: whether it may still be taken where its limb is left to be decided.
 using Allowed = std::vector<std::uint8_t>;
 
+/// Something that options take, and that all together may not take more of.
+struct Limit {
+    PerOption takes; ///< may be below 0: an option gives room to others
+    double most{};
+};
+
 /// How far options help at the very most when only some of them are still possible.
 struct Reach {
     std::vector<double> asked;    ///< of each goal
@@ -57,6 +63,7 @@ struct Decisions {
     double leafMost{};                        ///< the allowance, share of the tree's leaf
     double woundMost_m2{};
     std::size_t goals{}; ///< that options help with; sets that help less than 1 with one don't do
+    std::vector<Limit> limits; ///< sets that are over one don't do
     /// Rules that look at the whole crown, and goals measured on the cut tree; asked only of
     /// complete sets of cuts.
     std::function<bool(const std::vector<Cut>&)> crownAccepts;
@@ -65,8 +72,11 @@ struct Decisions {
     /// sets that miss nothing. Null: not known.
     std::function<std::vector<double>(const std::vector<Cut>&)> missing;
     /// Looks more closely at what the options help, of sets of cuts that take only allowed options
-    /// and no more leaf than this: Option::helps holds for all sets. Null: nothing more is known.
-    std::function<void(const Allowed&, double leafMost, Reach&)> lookCloser;
+    /// and no more leaf than this: Option::helps holds for all sets. `likely`: how much of each is
+    /// thought to be taken, for a look that is closest there; then what it has nothing new to say
+    /// of stays as it is. Empty: not known. Null: nothing more is known.
+    std::function<void(const Allowed&, double leafMost, const PerOption& likely, Reach&)>
+        lookCloser;
     Choice start;           ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{20'000}; ///< the search gives up after so many
     long askedMost{2000};   ///< or after asking crownAccepts so often

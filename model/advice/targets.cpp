@@ -156,15 +156,16 @@ std::vector<double> Targets::missing(const Tree& cut) const
 }
 
 void Targets::lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                         Reach& reach) const
+                         const PerOption& likely, Reach& reach) const
 {
     std::size_t first = 0;
     for (const auto& relief : reliefs_) {
-        relief.lookCloser(states, allowed, leafMost, first, reach);
+        if (likely.empty()) // says nothing of relief
+            relief.lookCloser(states, allowed, leafMost, first, reach);
         first += relief.count();
     }
     if (light_)
-        light_->lookCloser(states, allowed, leafMost, first, reach);
+        light_->lookCloser(states, allowed, leafMost, likely, first, reach);
 }
 
 std::size_t Targets::reliefCount() const

@@ -56,7 +56,7 @@ public:
     /// Of the goals of wanted(), how far cuts help at most if only some are possible
     /// (Decisions::lookCloser).
     void lookCloser(const LimbStates& states, const Allowed& allowed, double leafMost,
-                    Reach& reach) const;
+                    const PerOption& likely, Reach& reach) const;
 
     /// True if nothing has to be done for any of them.
     [[nodiscard]] bool reached() const;

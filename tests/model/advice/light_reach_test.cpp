@@ -74,6 +74,53 @@ TEST(LightReach, IsNeverExceededByTheLightOfACutTree)
     EXPECT_GT(gained, 100);
 }
 
+/// What of each limb's own leaf a set of options takes.
+std::vector<double> takenBy(const Bed& bed, const DrawnSet& set)
+{
+    PerOption taken(bed.states.options(), 0.0);
+    for (const auto option : set.options)
+        taken[option] = 1.0;
+    return bed.states.shareLost(taken);
+}
+
+double boundOf(const LightReach::Most& most, const DrawnSet& set)
+{
+    double bound = most.sure;
+    for (const auto option : set.options)
+        bound += most.more[option];
+    return bound;
+}
+
+// Law: the same, whatever is thought to go; and the bound is closest where the very set is thought
+// of, on the whole.
+TEST(LightReach, IsNeverExceededWhateverIsThoughtToGo)
+{
+    std::mt19937 random(23);
+    double closer = 0.0;
+    double apart = 0.0;
+    for (int garden = 0; garden < 12; ++garden) {
+        const Bed bed(random);
+        for (int i = 0; i < 25; ++i) {
+            const auto set = drawnSet(random, bed.decisions);
+            const auto other = drawnSet(random, bed.decisions);
+            if (!set || !other)
+                continue;
+            const auto allowed = drawnAround(random, *set, bed.states.options());
+            const double leaf = set->leaf + drawnBetween(random, 0.0, 0.3);
+            const double measured = bed.light_h(set->cuts);
+            const auto bound = [&](const std::vector<double>& likely) {
+                return boundOf(bed.reach.most(bed.states, allowed, leaf, likely), *set);
+            };
+            const double ofItself = bound(takenBy(bed, *set));
+            ASSERT_LE(measured, ofItself + 2e-5 * measured) << garden << ' ' << i;
+            ASSERT_LE(measured, bound(takenBy(bed, *other)) + 2e-5 * measured);
+            closer += ofItself - measured;
+            apart += bound({}) - measured;
+        }
+    }
+    EXPECT_LT(closer, 0.5 * apart);
+}
+
 // Law: when nothing is left to be decided the bound is the light itself.
 TEST(LightReach, IsTheLightWhereAllIsDecided)
 {

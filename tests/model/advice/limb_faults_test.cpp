@@ -3,7 +3,9 @@
 #include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
 #include "model/advice/suggestion.hpp"
+#include "model/advice/tail_limits.hpp"
 #include "tests/model/advice/asked_garden.hpp"
+#include "tests/model/advice/drawn_garden.hpp"
 #include "tests/model/advice/limb_from.hpp"
 #include "tests/model/advice/lion_tail_by_hand.hpp"
 #include "tests/outside/outside_check.hpp"
@@ -11,6 +13,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <random>
 
 namespace model::advice {
 namespace {
@@ -151,6 +154,43 @@ TEST(LionTail, IsNeverSuggested)
     const auto stripped = judge(garden, tree, foliation, species, std::chrono::year(2026) / 1 / 15,
                                 {{CutKind::removal, "inner", 0.0, {}, {}, {}}});
     EXPECT_TRUE(says(stripped.binding, Rule::lionTail));
+}
+
+// Law: sets of options keep the limits that add up if and only if the cut tree, looked at by
+// itself, has no lion's tail.
+TEST(TailLimits, AreKeptByTheSetsThatLeaveNoLionTail)
+{
+    std::mt19937 random(41);
+    int tails = 0;
+    int none = 0;
+    for (int i = 0; i < 40; ++i) {
+        Tree tree = drawnGarden(random).trees[0];
+        for (auto& limb : tree.limbs) // so that much of the leaf is on side branches
+            if (limb.foliage && limb.id.back() != 'a')
+                limb.foliage->from_m = 0.6 * length_m(limb);
+        const auto foliation = foliate(tree, *findSpecies(shippedTables(), tree.species));
+        const auto decisions = options(tree, foliation, everything());
+        const LimbStates states(tree, foliation, decisions);
+        const auto limits = tailLimits(tree, foliation, decisions, states);
+        const auto shares = innerLeafShares(tree, foliation);
+        for (int drawn = 0; drawn < 40; ++drawn) {
+            const auto set = drawnSet(random, decisions);
+            if (!set)
+                continue;
+            const bool kept = std::ranges::all_of(limits, [&](const Limit& limit) {
+                double takes = 0.0;
+                for (const auto option : set->options)
+                    takes += limit.takes[option];
+                return takes <= limit.most;
+            });
+            const bool tail =
+                !lionTails(tree, shares, afterCuts(tree, set->cuts), foliation).empty();
+            ASSERT_EQ(kept, !tail) << i << ' ' << drawn;
+            (tail ? tails : none) += 1;
+        }
+    }
+    EXPECT_GT(tails, 50);
+    EXPECT_GT(none, 50);
 }
 
 } // namespace

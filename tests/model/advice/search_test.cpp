@@ -21,19 +21,41 @@ struct Exhaustive {
         return std::ranges::all_of(helps, [](double h) { return h >= 1.0; });
     }
 
+    std::vector<std::size_t> taken{}; ///< options, as of one row
+
+    bool keepsLimits() const
+    {
+        return std::ranges::all_of(decisions.limits, [this](const Limit& limit) {
+            double takes = 0.0;
+            for (const auto option : taken)
+                takes += limit.takes[option];
+            return takes <= limit.most;
+        });
+    }
+
+    std::size_t firstOf(std::size_t limb) const
+    {
+        std::size_t first = 0;
+        for (std::size_t i = 0; i < limb; ++i)
+            first += decisions.options[i].size();
+        return first;
+    }
+
     void go(std::vector<std::size_t> open, double leaf, double wound_m2, std::vector<Cut> cuts,
             std::vector<double> helps = {})
     {
         helps.resize(decisions.goals);
         if (open.empty()) {
-            if (helped(helps) && leaf <= decisions.leafMost && wound_m2 <= decisions.woundMost_m2 &&
+            if (helped(helps) && keepsLimits() && leaf <= decisions.leafMost &&
+                wound_m2 <= decisions.woundMost_m2 &&
                 (!decisions.crownAccepts || decisions.crownAccepts(cuts)))
                 best = std::min(best, leaf);
             return;
         }
         const auto limb = open.back();
         open.pop_back();
-        for (const auto& option : decisions.options[limb]) {
+        for (std::size_t i = 0; i < decisions.options[limb].size(); ++i) {
+            const auto& option = decisions.options[limb][i];
             auto nextOpen = open;
             nextOpen.insert(nextOpen.end(), option.decide.begin(), option.decide.end());
             auto nextCuts = cuts;
@@ -41,7 +63,9 @@ struct Exhaustive {
             auto nextHelps = helps;
             for (std::size_t goal = 0; goal < option.helps.size(); ++goal)
                 nextHelps[goal] += option.helps[goal];
+            taken.push_back(firstOf(limb) + i);
             go(nextOpen, leaf + option.leaf, wound_m2 + option.wound_m2, nextCuts, nextHelps);
+            taken.pop_back();
         }
     }
 };
@@ -95,6 +119,22 @@ Decisions withGoals(std::mt19937& random, Decisions decisions, std::size_t goals
     return decisions;
 }
 
+/// The same with limits on things of which options take some, or give some room.
+Decisions withLimits(std::mt19937& random, Decisions decisions, std::size_t limits)
+{
+    std::uniform_real_distribution<double> amount(-0.4, 1.0);
+    std::uniform_real_distribution<double> most(0.0, 0.8);
+    for (std::size_t i = 0; i < limits; ++i) {
+        Limit limit;
+        for (const auto& options : decisions.options)
+            for (const auto& option : options)
+                limit.takes.push_back(option.cuts.empty() ? 0.0 : amount(random));
+        limit.most = most(random);
+        decisions.limits.push_back(std::move(limit));
+    }
+    return decisions;
+}
+
 // Brute force.
 TEST(LeastLeaf, IsWhatTryingEverySetOfCutsFinds)
 {
@@ -105,6 +145,9 @@ TEST(LeastLeaf, IsWhatTryingEverySetOfCutsFinds)
         if (i % 2 == 0) // goals that cuts help with
             decisions =
                 withGoals(random, std::move(decisions), 1 + static_cast<std::size_t>(i) % 3);
+        if (i % 4 < 2) // limits that add up
+            decisions =
+                withLimits(random, std::move(decisions), 1 + static_cast<std::size_t>(i) % 5);
         if (i % 3 == 0) // a crown rule that looks at whole sets, in no particular order of leaf
             decisions.crownAccepts = [](const std::vector<Cut>& cuts) {
                 return cuts.size() % 2 == 0;
