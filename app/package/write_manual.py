@@ -33,7 +33,7 @@ def parts(text):
 
 
 def verbs(text):
-    lines = next(lines for title, lines in parts(text) if title == "Subcommands")
+    lines = next(lines for title, lines in parts(text) if title == "Commands")
     return [VERB.match(line).groups() for line in lines]
 
 
