@@ -131,7 +131,8 @@ private:
         }
         while (found.bound < cutoff() && bounder_.heed(found.cheapest))
             found = bounder_.bound(node.allowed, cutoff());
-        if (decisions_.lookCloser && nodes_ > kLookAgainFrom && found.bound < cutoff())
+        const bool proves = !decisions_.anyWillDo;
+        if (decisions_.lookCloser && proves && nodes_ > kLookAgainFrom && found.bound < cutoff())
             lookAgain(node, found);
         node.bound = std::max(node.bound, found.bound);
         if (node.bound >= cutoff())
