@@ -12,7 +12,7 @@ namespace {
 Tree tree(bool propped)
 {
     Tree drawn = spreading(5, 12, 4);
-    drawn.limbs.pop_back();
+    drawn.limbs.erase(drawn.limbs.begin() + 1); // a lateral, which carries no other
     for (auto& limb : drawn.limbs) {
         limb.fruit_kg = limb.parent ? 1.0 : 0.0;
         if (limb.foliage)
