@@ -44,7 +44,8 @@ QString tradeOffSubject(const TradeOff& tradeOff, std::size_t subject, const Wor
 {
     switch (tradeOff.lack) {
     case Lack::headroom:
-        return Words::tr("Least room over %1").arg(thingName(wording.garden, tradeOff.subjects[subject]));
+        return Words::tr("Least room over %1")
+            .arg(thingName(wording.garden, tradeOff.subjects[subject]));
     case Lack::relief:
         return Words::tr("Hardest pressed limb, in a gust of %1")
             .arg(wording.units.speed(wording.garden.designGust_m_s));

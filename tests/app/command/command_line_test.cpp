@@ -263,7 +263,8 @@ TEST(CommandLine, CleansFirstAndSaysSo)
     const std::string kDay = "2026-07-01";
     const auto text = run({"suggest", "-", "--date", kDay}, garden.dump());
     EXPECT_EQ(text.status, 0) << text.err;
-    EXPECT_NE(text.out.find("1. Cleaning, broken wood, removal cut."), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("1. Cleaning, broken wood, removal cut."), std::string::npos)
+        << text.out;
     EXPECT_NE(text.out.find("Clean first: "), std::string::npos) << text.out;
     EXPECT_NE(text.out.find("Before and after"), std::string::npos);
     const auto json =
