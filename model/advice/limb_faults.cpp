@@ -84,6 +84,11 @@ std::vector<Rubbing> rubbingLimbs(const Tree& tree)
     return all;
 }
 
+bool isShortened(const Limb& before, const Limb& after)
+{
+    return length_m(before) > length_m(after) + kSameLength_m;
+}
+
 double innerLength_m(const Limb& limb)
 {
     return 2.0 / 3.0 * length_m(limb);
@@ -143,7 +148,7 @@ std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& sh
         if (then[limb] >= kInnerLeafLeast || !stands.parent)
             continue; // the stem has a rule of its own
         const auto was = limbIndex(before, stands.id);
-        if (was != kNoLimb && length_m(before.limbs[was]) <= length_m(stands) + kSameLength_m &&
+        if (was != kNoLimb && !isShortened(before.limbs[was], stands) &&
             then[limb] < shares[was] - kRounded)
             tails.push_back(
                 {Rule::lionTail, Severity::block, stands.id, then[limb], kInnerLeafLeast});

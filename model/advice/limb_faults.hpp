@@ -23,10 +23,15 @@ struct OwnLeaf {
     double all_m2{};
     double inner_m2{}; ///< up to a given length along it
 };
+/// \param inner_m    that length, from the union
+/// \param foliation  of the tree as it was sketched
 [[nodiscard]] OwnLeaf ownInnerLeaf(const Limb& limb, double inner_m, const Foliation& foliation);
 
-/// How much of a limb is its inner part, from its union.
+/// How much of a limb, from its union, is its inner part: two thirds (ANSI A300-1995 5.3.1).
 [[nodiscard]] double innerLength_m(const Limb& limb);
+
+/// True if a limb was cut back: it ends in another one then, and can't be a lion's tail.
+[[nodiscard]] bool isShortened(const Limb& before, const Limb& after);
 
 /// Share of the leaf on a limb, and on what grows from it, that sits on its inner two thirds: its
 /// own by where it grows, that of side branches by where they join; hanging shoots left out. 1

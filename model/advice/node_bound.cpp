@@ -11,9 +11,9 @@ namespace {
 // Far below what anybody could cut by, far above rounding.
 constexpr double kPerCut = 1e-8;
 constexpr double kForWound = 1e-10;
-constexpr double kClose = 1e-10;     ///< bound and blend this close: nothing more is to be had
-constexpr double kSlack = 1e-9;      ///< rounding in sums of help
-constexpr double kNoWound_m2 = 1e-9; ///< so that nothing is divided by 0
+constexpr double kClose = 1e-10; ///< bound and blend this close: nothing more is to be had
+constexpr double kSlack = 1e-9;  ///< rounding in sums of help
+constexpr double kNoRoom = 1e-9; ///< so that nothing is divided by 0
 constexpr std::size_t kKnownMost = 250;
 constexpr int kRounds = 60;
 
@@ -23,14 +23,14 @@ Bounder::Bounder(const Decisions& decisions)
     : decisions_(decisions), tree_(decisions), limits_(decisions.limits)
 {
     if (std::isfinite(decisions.woundMost_m2)) {
-        woundScale_m2_ = std::max(decisions.woundMost_m2, kNoWound_m2);
+        woundScale_m2_ = std::max(decisions.woundMost_m2, kNoRoom);
         Limit wounds{{}, decisions.woundMost_m2};
         for (std::size_t o = 0; o < tree_.options(); ++o)
             wounds.takes.push_back(tree_.option(o).wound_m2);
         limits_.push_back(std::move(wounds));
     }
     for (const auto& limit : limits_) {
-        double most = std::max(limit.most, kNoWound_m2);
+        double most = std::max(limit.most, kNoRoom);
         for (const double takes : limit.takes)
             most = std::max(most, takes);
         scales_.push_back(most);

@@ -50,7 +50,6 @@ public:
               std::vector<double> likely, std::size_t limbs);
 
     [[nodiscard]] const KeptLevels& levels() const { return levels_; }
-    [[nodiscard]] const std::vector<LeafSpan>& spans() const { return spans_; }
     [[nodiscard]] double leafLeft() const { return leafLeft_; }
     /// 0 if nothing is known.
     [[nodiscard]] double likely(std::size_t limb) const

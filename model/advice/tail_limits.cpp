@@ -9,7 +9,6 @@ namespace model::advice {
 namespace {
 
 constexpr double kRounded = 1e-9; // of the tree's leaf
-constexpr double kSameLength_m = 1e-6;
 
 /// Leaf on a limb and all that grows from it.
 struct Leaf {
@@ -78,8 +77,7 @@ private:
     bool shortens(std::size_t limb, const LimbStates::Change& change) const
     {
         return change.limb == limb && change.state.form != kGone &&
-               length_m(states_.forms()[limb][change.state.form]) <
-                   length_m(tree_.limbs[limb]) - kSameLength_m;
+               isShortened(tree_.limbs[limb], states_.forms()[limb][change.state.form]);
     }
 
     /// Of its leaf a share of `least` is to stay on its inner part: what is lacking, least x all -

@@ -47,6 +47,14 @@ struct Bed {
     }
 };
 
+double boundOf(const LightReach::Most& most, const DrawnSet& set)
+{
+    double bound = most.sure;
+    for (const auto option : set.options)
+        bound += most.more[option];
+    return bound;
+}
+
 // Law: a set of cuts never gives more light than the bound says that holds for all sets of allowed
 // options with no more leaf. Light measured on the cut tree by LightStudy, whose own tests are
 // published ones.
@@ -63,11 +71,8 @@ TEST(LightReach, IsNeverExceededByTheLightOfACutTree)
             const auto allowed = drawnAround(random, *set, bed.states.options());
             const auto most =
                 bed.reach.most(bed.states, allowed, set->leaf + drawnBetween(random, 0.0, 0.1));
-            double bound = most.sure;
-            for (const auto option : set->options)
-                bound += most.more[option];
             const double measured = bed.light_h(set->cuts);
-            ASSERT_LE(measured, bound + 2e-5 * measured) << garden << ' ' << i;
+            ASSERT_LE(measured, boundOf(most, *set) + 2e-5 * measured) << garden << ' ' << i;
             gained += measured > bed.light_h({}) + 0.05 ? 1 : 0;
         }
     }
@@ -81,14 +86,6 @@ std::vector<double> takenBy(const Bed& bed, const DrawnSet& set)
     for (const auto option : set.options)
         taken[option] = 1.0;
     return bed.states.shareLost(taken);
-}
-
-double boundOf(const LightReach::Most& most, const DrawnSet& set)
-{
-    double bound = most.sure;
-    for (const auto option : set.options)
-        bound += most.more[option];
-    return bound;
 }
 
 // Law: the same, whatever is thought to go; and the bound is closest where the very set is thought
