@@ -163,7 +163,7 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
         text += QLatin1Char(' ') +
                 Words::tr("These cuts come closest, for %1 of the leaf; up to %2 may go now.")
                     .arg(units.share(suggestion.leafShare), units.share(suggestion.allowance));
-    if (suggestion.leafShareWithoutGuideline <= 0)
+    if (!suggestion.leafShareWithoutGuideline)
         return text;
     // One figure for one thing: where the season's share binds, what all of it takes with every
     // other rule kept is told with that rule.
@@ -177,7 +177,7 @@ QString outcomeWords(const Suggestion& suggestion, const Wording& wording)
         text += QLatin1Char(' ') +
                 Words::tr("If no rule of the guideline were kept, it would cost %1 of the leaf: "
                           "ask an arborist.")
-                    .arg(units.share(suggestion.leafShareWithoutGuideline));
+                    .arg(units.share(*suggestion.leafShareWithoutGuideline));
     return text;
 }
 

@@ -111,7 +111,8 @@ bool isFewest(const Stages& stages, const Suggestion& first)
     double most = 0.0;
     for (std::size_t i = 0; i + 1 < stages.visits.size(); ++i)
         most += stages.visits[i].suggestion.allowance;
-    return stages.reached && most < first.leafBoundWithoutGuideline;
+    return stages.reached && first.leafBoundWithoutGuideline &&
+           most < *first.leafBoundWithoutGuideline;
 }
 
 } // namespace

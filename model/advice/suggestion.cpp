@@ -134,8 +134,10 @@ Choice chosen(const Patient& patient, Agenda agenda, double allowance,
                           kBrief);
     if (!targets.reached()) {
         const auto free = brief.leastWithoutAny(targets);
-        suggestion.leafShareWithoutGuideline = free.leaf;
-        suggestion.leafBoundWithoutGuideline = free.found ? free.bound : 0.0;
+        if (free.found) {
+            suggestion.leafShareWithoutGuideline = free.leaf;
+            suggestion.leafBoundWithoutGuideline = free.bound;
+        }
     }
     if (!choice.found) {
         suggestion.refuted = choice.proven;

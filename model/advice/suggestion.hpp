@@ -82,9 +82,12 @@ struct Suggestion {
     std::vector<headroom::StripHeadroom> after;
     std::vector<Finding> binding; ///< notWithinGuideline: the rules that stand in the way
     bool refuted{}; ///< notWithinGuideline: no set was overlooked; else the search was cut short
-    double leafShareWithoutGuideline{}; ///< least share that would meet the goals; 0 if none does
-    double leafBoundWithoutGuideline{}; ///< nothing that meets the goals takes less; 0: not known
-    bool proven{};                      ///< the search was exhausted: no smaller set exists
+    /// Least share that would meet the goals if no rule were kept; blank: no cuts were found that
+    /// do.
+    std::optional<double> leafShareWithoutGuideline;
+    /// Nothing that meets the goals takes less; blank: not known.
+    std::optional<double> leafBoundWithoutGuideline;
+    bool proven{}; ///< the search was exhausted: no smaller set exists
     double
         leafBound{}; ///< outcome met: no set that meets all this takes less; `leafShare` if proven
     long nodes{};    ///< search nodes visited

@@ -91,7 +91,7 @@ TEST(Stages, SayOnlyThatTheyAreFewestWhenTheLeafSaysSo)
         if (!asked.all.fewest)
             continue;
         const double perVisit = asked.first.allowance;
-        EXPECT_GT(asked.first.leafBoundWithoutGuideline,
+        EXPECT_GT(asked.first.leafBoundWithoutGuideline.value(),
                   perVisit * static_cast<double>(asked.all.visits.size() - 1))
             << limbs;
     }

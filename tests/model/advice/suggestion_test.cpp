@@ -292,7 +292,8 @@ TEST(Suggestion, NamesTheRuleThatBinds)
     ASSERT_EQ(suggestion.binding.size(), 1u);
     EXPECT_EQ(suggestion.binding.front().rule, Rule::seasonShare);
     EXPECT_NEAR(*suggestion.binding.front().found, 1.0 / 3.0, 1e-9);
-    EXPECT_NEAR(suggestion.leafShareWithoutGuideline, 1.0 / 3.0, 1e-9);
+    ASSERT_TRUE(suggestion.leafShareWithoutGuideline);
+    EXPECT_NEAR(*suggestion.leafShareWithoutGuideline, 1.0 / 3.0, 1e-9);
 }
 
 // A path that has enough under the dry tree and not under the wet one asks for cuts too; and what
