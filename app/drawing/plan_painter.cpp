@@ -163,6 +163,13 @@ private:
         sight.setDashPattern({4.0, 4.0});
         p_.setPen(sight);
         p_.drawLine(scene_.gaze);
+        keepClear(scene_.eye, 9.0); // the handle that the window's page lays there
+    }
+
+    /// No name over what is drawn here.
+    void keepClear(QPointF at, double reach)
+    {
+        room_.take(QRectF(at - QPointF(reach, reach), QSizeF(2.0 * reach, 2.0 * reach)));
     }
 
     void drawSun()
@@ -178,6 +185,7 @@ private:
         }
         p_.setBrush(c_.sun);
         p_.drawEllipse(at, 6.0, 6.0);
+        keepClear(at, 13.0);
     }
 
     void drawWind()
@@ -263,12 +271,14 @@ private:
             return;
         const QSizeF size = textSize(p_, text);
         const QRectF middle(at - QPointF(size.width(), size.height()) / 2.0, size);
+        constexpr double kPastTheSun = 15.0;
         const QRectF lower = below(at, size, 4.0);
         const QRectF upper = above(at, size, 2.0 * stem + 4.0);
-        const auto box = stem > 0.0
-                             ? room_.placeIfFree({lower, upper})
-                             : room_.placeIfFree({middle, lower, upper, rightOf(at, size, 6.0),
-                                                  leftOf(at, size, 6.0)});
+        const auto box =
+            stem > 0.0 ? room_.placeIfFree({lower, upper})
+                       : room_.placeIfFree({middle, lower, upper, rightOf(at, size, 6.0),
+                                            leftOf(at, size, 6.0), below(at, size, kPastTheSun),
+                                            above(at, size, kPastTheSun)});
         if (box)
             drawText(p_, *box, text, c_.ink, withAlpha(c_.paper, 0.72));
     }
