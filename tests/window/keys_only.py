@@ -46,13 +46,7 @@ def garden_and_tree(screen):
     press(screen, "sheetDone")
     screen.wait(lambda: not screen.find("newNameInput"), "the end of the form")
     press(screen, "firstTreeButton")
-    screen.focused("treeKindInput")
-    screen.type("norway ma")
-    screen.key("Return")
-    screen.focused("treeStemInput")
-    screen.type("120")
-    screen.key("Return")
-    screen.wait(lambda: screen.find("roomCard"), "the answers")
+    screen.first_tree()
 
 
 def path_under_it(screen):

@@ -7,6 +7,8 @@ import subprocess
 import tempfile
 import time
 
+PATIENCE = int(os.environ.get("UNDERBOUGH_PATIENCE", "1"))  # more in the watched builds, which are slower
+
 
 class Screen:
     """Starts Xvfb and the program; finds items by name in the state that the program writes
@@ -70,6 +72,7 @@ class Screen:
         return next((item for item in self.items() if item.get("name") == name), None)
 
     def wait(self, condition, what, seconds=20):
+        seconds *= PATIENCE
         end = time.monotonic() + seconds
         while time.monotonic() < end:
             found = condition()
@@ -140,6 +143,16 @@ class Screen:
 
     def focused(self, name):
         self.wait(lambda: (self.find(name) or {}).get("focus"), f"the focus on {name}")
+
+    def first_tree(self):
+        """Answers the form for a new tree, which is open, and waits for what is found of it."""
+        self.focused("treeKindInput")
+        self.type("norway ma")
+        self.key("Return")
+        self.focused("treeStemInput")
+        self.type("120")
+        self.key("Return")
+        self.wait(lambda: self.find("roomCard"), "the answers")
 
     def picture(self, name):
         subprocess.run(["import", "-window", "root", "-strip", str(self.pictures / f"{name}.png")],

@@ -1,5 +1,5 @@
 #include "app/assess/assessor.hpp"
-#include "tests/app/assess/wait_for.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QCoreApplication>
 

@@ -2,8 +2,8 @@
 #include "model/light/daylight.hpp"
 #include "model/light/light_study.hpp"
 #include "model/light/sample_day.hpp"
-#include "tests/app/assess/wait_for.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 #include "tests/model/species/table_files.hpp"
 
 #include <QCoreApplication>

@@ -4,10 +4,10 @@
 #include "app/view/garden_view_model.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QFile>
 #include <QTemporaryDir>
 
@@ -41,11 +41,7 @@ protected:
     }
     void settle()
     {
-        QElapsedTimer timer;
-        timer.start();
-        while ((workspace_.isBusy() || diary_.isBusy()) && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        ASSERT_FALSE(workspace_.isBusy() || diary_.isBusy());
+        ASSERT_TRUE(waitFor([this] { return !workspace_.isBusy() && !diary_.isBusy(); }));
         QCoreApplication::processEvents();
     }
     const model::Tree& tree() const { return workspace_.garden().trees.at(0); }

@@ -4,9 +4,9 @@
 #include "app/view/side_view_model.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
 
 #include <gtest/gtest.h>
 
@@ -26,14 +26,7 @@ public:
     {
         waitFor([this] { return !workspace.isBusy(); });
     }
-    void waitFor(const std::function<bool()>& done)
-    {
-        QElapsedTimer timer;
-        timer.start();
-        while (!done() && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        ASSERT_TRUE(done());
-    }
+    void waitFor(const std::function<bool()>& done) { ASSERT_TRUE(app::waitFor(done)); }
     QPointF handle(const QString& limb, int station)
     {
         auto& handles = *side.handles();

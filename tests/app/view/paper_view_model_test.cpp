@@ -2,9 +2,9 @@
 
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QDir>
-#include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
 #include <QSignalSpy>
@@ -32,11 +32,7 @@ protected:
     void prepare()
     {
         paper_.prepare();
-        QElapsedTimer timer;
-        timer.start();
-        while ((paper_.pageCount() == 0 || paper_.busy()) && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        ASSERT_GT(paper_.pageCount(), 0);
+        ASSERT_TRUE(waitFor([this] { return paper_.pageCount() > 0 && !paper_.busy(); }));
     }
 
     int argc_ = 1;

@@ -4,7 +4,6 @@
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/picture_files.hpp"
 
-#include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
 #include <QTemporaryDir>

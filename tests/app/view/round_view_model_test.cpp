@@ -3,10 +3,10 @@
 #include "app/tables/tables.hpp"
 #include "model/light/sun.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QQuaternion>
 #include <QSignalSpy>
 
@@ -35,10 +35,7 @@ protected:
     static void pump() { QCoreApplication::processEvents(); }
     void settle()
     {
-        QElapsedTimer timer;
-        timer.start();
-        while (workspace_.isBusy() && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+        EXPECT_TRUE(waitFor([this] { return !workspace_.isBusy(); }));
         pump();
     }
     [[nodiscard]] QPointF drawn(const char* limb, double at_m) const

@@ -4,10 +4,10 @@
 #include "model/load/limb_load.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
-#include <QElapsedTimer>
 
 #include <gtest/gtest.h>
 
@@ -23,11 +23,8 @@ protected:
     }
     void settle()
     {
-        QElapsedTimer timer;
-        timer.start();
-        do
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        while ((workspace_.isBusy() || trial().isBusy()) && timer.elapsed() < 60'000);
+        QCoreApplication::processEvents();
+        ASSERT_TRUE(waitFor([this] { return !workspace_.isBusy() && !trial().isBusy(); }));
         QCoreApplication::processEvents();
         ASSERT_FALSE(workspace_.isBusy() || trial().isBusy());
     }

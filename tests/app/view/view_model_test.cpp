@@ -10,10 +10,10 @@
 #include "model/geometry/angle.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QSignalSpy>
 
 #include <gtest/gtest.h>
@@ -33,11 +33,7 @@ protected:
     }
     void settle()
     {
-        QElapsedTimer timer;
-        timer.start();
-        while (workspace_.isBusy() && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        ASSERT_FALSE(workspace_.isBusy());
+        ASSERT_TRUE(waitFor([this] { return !workspace_.isBusy(); }));
     }
     QPointF handle(const char* limb, int station)
     {
@@ -298,10 +294,7 @@ TEST(InstantAt, KeepsSunTimeWhereNoZoneIsNamed)
 
 TEST_F(ViewModelTest, TheYearOfLightIsToldByPlantingAndMonth)
 {
-    QElapsedTimer timer;
-    timer.start();
-    while (light_.isBusy() && timer.elapsed() < 60'000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    ASSERT_TRUE(waitFor([this] { return !light_.isBusy(); }));
     ASSERT_EQ(light_.places().size(), 1);
     EXPECT_EQ(light_.place(), 0);
     ASSERT_EQ(light_.months()->rowCount(), 12);
@@ -325,11 +318,7 @@ TEST_F(ViewModelTest, TheSunMapIsDrawnWhileItIsWanted)
 {
     EXPECT_FALSE(plan_.scene().map);
     light_.setMapShown(true);
-    QElapsedTimer timer;
-    timer.start();
-    while (!plan_.scene().map && timer.elapsed() < 60'000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-    ASSERT_TRUE(plan_.scene().map);
+    ASSERT_TRUE(waitFor([this] { return plan_.scene().map.has_value(); }));
     light_.setMapShown(false);
     EXPECT_FALSE(plan_.scene().map);
 }

@@ -4,9 +4,9 @@
 #include "app/view/light_view_model.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
 
 #include <gtest/gtest.h>
 
@@ -23,11 +23,7 @@ protected:
     template <typename Done>
     void until(const Done& done)
     {
-        QElapsedTimer timer;
-        timer.start();
-        while (!done() && timer.elapsed() < 60'000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-        ASSERT_TRUE(done());
+        ASSERT_TRUE(waitFor(done));
     }
     void ask(const QString& key)
     {
