@@ -4,7 +4,7 @@
 #include "app/words/headroom_words.hpp"
 #include "app/words/load_words.hpp"
 #include "app/words/sag_words.hpp"
-#include "tests/app/words/small_garden.hpp"
+#include "tests/app/words/told_garden.hpp"
 
 #include <gtest/gtest.h>
 

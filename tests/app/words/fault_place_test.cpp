@@ -2,7 +2,7 @@
 
 #include "app/words/fault_words.hpp"
 #include "model/document/validate.hpp"
-#include "tests/app/words/small_garden.hpp"
+#include "tests/app/words/told_garden.hpp"
 
 #include <gtest/gtest.h>
 
@@ -53,7 +53,7 @@ TEST(FaultPlace, StandsBeforeThePointerInALine)
 
 TEST(FaultPlace, TellsWhatOfADrawingCantBe)
 {
-    auto garden = smallGarden();
+    auto garden = toldGarden();
     garden.trees[0].limbs[1].stations[0].diameter_m = 6.0;
     const auto faults = model::validate(garden);
     const auto fault = std::ranges::find_if(

@@ -3,7 +3,7 @@
 #include "app/report/rule_names.hpp"
 #include "app/words/finding_list.hpp"
 #include "app/words/labour_words.hpp"
-#include "tests/app/words/small_garden.hpp"
+#include "tests/app/words/told_garden.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 #include "app/words/relief_words.hpp"
-#include "tests/app/words/small_garden.hpp"
+#include "tests/app/words/told_garden.hpp"
 
 #include <gtest/gtest.h>
 

@@ -52,7 +52,7 @@ Thing named(const char* id, const char* name)
 }
 
 /// A garden with one tree, a strip, a wire and a bed: enough to speak of.
-inline model::Garden smallGarden()
+inline model::Garden toldGarden()
 {
     model::Garden garden;
     garden.name = "Test garden";
@@ -78,7 +78,7 @@ struct Told {
     explicit Told(const char* locale) : units(QLocale(QLatin1String(locale))) {}
 
     Units units;
-    model::Garden garden = smallGarden();
+    model::Garden garden = toldGarden();
     model::Species species = apple();
     Wording wording{units, garden, garden.trees.front(), species};
 };

@@ -1,6 +1,6 @@
 #include "app/words/work_words.hpp"
 
-#include "tests/app/words/small_garden.hpp"
+#include "tests/app/words/told_garden.hpp"
 
 #include <gtest/gtest.h>
 
