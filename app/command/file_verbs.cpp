@@ -8,8 +8,8 @@ void addTwoFiles(Verbs& verbs, const char* name, const char* about, Verb run, co
 {
     Arguments& arguments = verbs.arguments();
     CLI::App* command = verbs.add(name, about, run);
-    command->add_option("FROM", arguments.garden, from)->required()->type_name("FILE");
-    command->add_option("TO", arguments.to, to)->required()->type_name("FILE");
+    option(command, "FROM", arguments.garden, "FILE", from)->required();
+    option(command, "TO", arguments.to, "FILE", to)->required();
     command->add_flag("--json", arguments.json,
                       QT_TRANSLATE_NOOP("Help", "Write JSON for a program instead of text"));
     command->footer(QT_TRANSLATE_NOOP(

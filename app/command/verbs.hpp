@@ -9,6 +9,14 @@ namespace app {
 /// What a command of the command line runs.
 using Verb = int (*)(const Job&);
 
+/// An option with what to type behind it ("GUST") and its line of help.
+template <typename Value>
+CLI::Option* option(CLI::App* of, const char* name, Value& value, const char* type,
+                    const char* help)
+{
+    return of->add_option(name, value, help)->type_name(type);
+}
+
 /// The commands as CLI11 knows them, with the options that several share.
 class Verbs {
 public:
@@ -21,6 +29,8 @@ public:
     /// One that reads a garden and can answer in JSON.
     CLI::App* addOnGarden(const char* name, const char* about, Verb run);
 
+    /// The file that it reads, typed without a name of an option.
+    void addGarden(CLI::App* command);
     /// The measures and the language of the answer.
     void addMeasures(CLI::App* command);
     void addLanguage(CLI::App* command);
