@@ -81,10 +81,15 @@ void addTable(TextPage& page, const Suggestion& suggestion, const Wording& wordi
 
 void addAfter(TextPage& page, const Suggestion& suggestion, const Wording& wording)
 {
+    QStringList lines; // of what hung over something before: a strip may be clear now
+    for (std::size_t i = 0; i < suggestion.before.size() && i < suggestion.after.size(); ++i)
+        if (suggestion.before[i].worstHeight_m())
+            lines += sentence(suggestion.after[i], wording);
+    if (lines.empty())
+        return;
     page.paragraph(Words::tr("Afterwards:"));
-    for (const auto& strip : suggestion.after)
-        if (strip.height_m)
-            page.bullet(sentence(strip, wording));
+    for (const QString& line : lines)
+        page.bullet(line);
 }
 
 void addGoals(TextPage& page, const Suggestion& suggestion, const Wording& wording)
