@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace app {
 namespace {
@@ -209,8 +210,11 @@ void SideViewModel::onTree()
 void SideViewModel::refit()
 {
     const auto* tree = workspace_.tree();
-    if (tree && !moved_ && !isHeld_)
-        frame_ = fittedSideFrame(*tree, frame_.bearing_deg, canvas_);
+    if (!tree || moved_ || isHeld_)
+        return;
+    const auto first = fittedSideFrame(*tree, frame_.bearing_deg, canvas_);
+    frame_ = fittedSideFrame(*tree, frame_.bearing_deg, canvas_,
+                             groundRows(workspace_.garden(), *tree, first, canvas_));
 }
 
 void SideViewModel::hold(bool held)
@@ -393,9 +397,8 @@ bool SideViewModel::endStroke()
 
 void SideViewModel::takeRoot(const model::sketch::Grip& from, const model::sketch::Stroke& stroke)
 {
-    auto tree = *workspace_.tree();
-    const auto limb = model::sketch::limbFromStroke(tree, from, stroke);
-    tree.limbs.push_back(limb);
+    auto tree = model::sketch::growLimb(*workspace_.tree(), from, stroke);
+    const model::Limb limb = tree.limbs.back();
     if (!workspace_.changeTree(tr("draw a limb"), std::move(tree)))
         return;
     workspace_.chooseLimb(limb.id);
@@ -410,8 +413,10 @@ void SideViewModel::growLimb(const QString& limb, int station)
         return;
     const auto& at = tree->limbs[parent].stations.at(static_cast<std::size_t>(station)).position_m;
     const double out = model::dot(at, frame_.across()) >= 0.0 ? 1.0 : -1.0;
-    const model::Vec3 tip = at + 0.7 * out * frame_.across() + model::Vec3{0.0, 0.0, 0.7};
-    takeRoot({parent, model::nearestAlong_m(tree->limbs[parent], at), at, 0.0}, {{at, tip}});
+    const model::sketch::Grip from{parent, model::nearestAlong_m(tree->limbs[parent], at), at, 0.0};
+    const double reach = model::sketch::firstLength_m(*tree, from) / std::numbers::sqrt2;
+    const model::Vec3 tip = at + reach * out * frame_.across() + model::Vec3{0.0, 0.0, reach};
+    takeRoot(from, {{at, tip}});
 }
 
 void SideViewModel::renameLimb(const QString& name)

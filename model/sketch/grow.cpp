@@ -1,6 +1,7 @@
 #include "model/sketch/grow.hpp"
 
 #include "model/geometry/simplify.hpp"
+#include "model/sketch/pipe_model.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,6 +20,8 @@ constexpr double kLeafRadius = 0.25;       // of the leafy body, share of the le
 constexpr double kLeastLeafRadius_m = 0.15;
 constexpr double kSimplifyShare = 0.04;
 constexpr std::size_t kMostStations = 6;
+constexpr double kShortest_m = 0.25; // of a limb to start with
+constexpr double kLongest_m = 1.0;
 
 /// The stroke laid out flat: along the level through its start, and up.
 std::vector<Point2> flattened(std::span<const Vec3> points)
@@ -145,6 +148,23 @@ Limb limbFromStroke(const Tree& tree, const Grip& from, const Stroke& stroke)
     }
     limb.foliage = firstLeaf(tree, from.limb, length);
     return limb;
+}
+
+Tree growLimb(const Tree& tree, const Grip& from, const Stroke& stroke)
+{
+    Tree grown = tree;
+    grown.limbs.push_back(limbFromStroke(tree, from, stroke));
+    thickenLimbByLeaf(grown, grown.limbs.size() - 1);
+    return grown;
+}
+
+double firstLength_m(const Tree& tree, const Grip& from)
+{
+    const Limb& parent = tree.limbs.at(from.limb);
+    if (parent.measured == Measured::guessed)
+        return kLongest_m; // it is thickened where need be
+    const double there_m = axisPoint(parent, from.at_m).diameter_m;
+    return std::clamp(kSlenderness * kShareOfParent * there_m, kShortest_m, kLongest_m);
 }
 
 std::string freeLimbId(const Tree& tree)

@@ -35,6 +35,16 @@ struct Grip {
 /// \throws std::domain_error  if the stroke has fewer than two places
 [[nodiscard]] Limb limbFromStroke(const Tree& tree, const Grip& from, const Stroke& stroke);
 
+/// The tree with such a limb at the end of its limbs. Where its leaf asks for thicker wood than
+/// that rule gives it, or than the limbs beneath have, they get it by the pipe model
+/// (docs/methods/sketch.md, K2) as those of a first tree do, unless their thickness was measured.
+/// \throws std::domain_error  as limbFromStroke() does
+[[nodiscard]] Tree growLimb(const Tree& tree, const Grip& from, const Stroke& stroke);
+
+/// How long a limb to start with the wood gripped can carry, m: as slender as limbFromStroke()
+/// draws them, but no shorter than a twig of 0.25 m and no longer than 1 m.
+[[nodiscard]] double firstLength_m(const Tree& tree, const Grip& from);
+
 /// An id that no limb of the tree has: "limb-1", "limb-2", ...
 [[nodiscard]] std::string freeLimbId(const Tree& tree);
 

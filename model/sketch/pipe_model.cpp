@@ -50,7 +50,53 @@ private:
     std::vector<double> whole_;
 };
 
+/// The trunk up to here is what the gardener put a tape round.
+constexpr double kBreastHeight_m = 1.3;
+
+/// Makes a guessed limb as thick as the leaf beyond asks for; nowhere thinner than it was.
+void thicken(Limb& limb, double most_m, const auto& pipes_m)
+{
+    if (limb.measured != Measured::guessed)
+        return;
+    double along = 0.0;
+    for (std::size_t s = 0; s < limb.stations.size(); ++s) {
+        const double before = along;
+        if (s > 0)
+            along += norm(limb.stations[s].position_m - limb.stations[s - 1].position_m);
+        if (!limb.parent && before < kBreastHeight_m)
+            continue;
+        auto& diameter_m = limb.stations[s].diameter_m;
+        diameter_m = std::max(diameter_m, std::min(most_m, pipes_m(along)));
+    }
+}
+
 } // namespace
+
+void thickenLimbByLeaf(Tree& tree, std::size_t limb)
+{
+    const auto order = limbOrder(tree);
+    const LeafBeyond leaf(tree, order);
+    const double all = leaf.whole(order.trunk);
+    if (!(all > 0.0))
+        return;
+    const double stem_m = stemDiameter_m(tree);
+    const auto pipes_m = [&](std::size_t i, double along_m) {
+        return stem_m * std::sqrt(leaf.beyond(i, along_m) / all); // (K2)
+    };
+    const auto most_m = [&](std::size_t i) {
+        const auto parent = order.parent[i];
+        return parent == kNoLimb
+                   ? stem_m
+                   : kOfParent *
+                         axisPoint(tree.limbs[parent], tree.limbs[i].attachedAt_m).diameter_m;
+    };
+    std::vector<std::size_t> path{limb};
+    if (most_m(limb) < pipes_m(limb, 0.0))
+        while (order.parent[path.back()] != kNoLimb)
+            path.push_back(order.parent[path.back()]);
+    for (auto i = path.rbegin(); i != path.rend(); ++i)
+        thicken(tree.limbs[*i], most_m(*i), [&](double along_m) { return pipes_m(*i, along_m); });
+}
 
 void thickenByLeaf(Tree& tree, double stemDiameter_m)
 {

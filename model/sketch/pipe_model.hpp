@@ -14,4 +14,10 @@ namespace model::sketch {
 /// \throws std::domain_error  on a tree without leaf, or as limbOrder() does
 void thickenByLeaf(Tree& tree, double stemDiameter_m);
 
+/// The same for one limb and, where those are too thin to carry it, for the limbs beneath it. Wood
+/// is only made thicker, only where its thickness is a guess, and not where stemDiameter_m() reads
+/// it. A tree without leaf is left as it is.
+/// \param limb  index into Tree::limbs
+void thickenLimbByLeaf(Tree& tree, std::size_t limb);
+
 } // namespace model::sketch

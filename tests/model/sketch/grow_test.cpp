@@ -1,6 +1,8 @@
 #include "model/sketch/grow.hpp"
 
+#include "model/crown/leafy_bodies.hpp"
 #include "model/geometry/simplify.hpp"
+#include "model/sketch/first_tree.hpp"
 #include "tests/model/sketch/small_tree.hpp"
 
 #include <gtest/gtest.h>
@@ -81,6 +83,72 @@ TEST(LimbFromStroke, GetsLeafLikeItsNeighbours)
 TEST(LimbFromStroke, NeedsAStroke)
 {
     EXPECT_THROW(static_cast<void>(limbFromStroke(smallTree(), {}, {})), std::domain_error);
+}
+
+/// A first tree, all of it guessed, with a limb of 1 m that goes on from the end of its stem.
+Tree withLimbAtTheTop(const Tree& tree)
+{
+    const auto& stem = tree.limbs.front();
+    const Vec3 top = stem.stations.back().position_m;
+    return growLimb(tree, {0, length_m(stem), top, 0.0},
+                    {{top, top + Vec3{0.7, 0, 0.7}, top + Vec3{1.0, 0, 1.0}}});
+}
+
+// Closed form: the pipe model, section in proportion to leaf (docs/methods/sketch.md, K2), by the
+// sharing volume of the one leafy body that a limb from a stroke has.
+TEST(GrowLimb, GetsTheWoodThatItsLeafAsksForWhereItsParentWasAThinTip)
+{
+    const auto tree = firstTree({0.3, 9.0, 7.0, 2.0, Habit::spreading});
+    ASSERT_LT(tree.limbs.front().stations.back().diameter_m, 0.02);
+    const auto grown = withLimbAtTheTop(tree);
+    ASSERT_EQ(grown.limbs.size(), tree.limbs.size() + 1);
+    double all = 0.0;
+    double own = 0.0;
+    for (const auto& body : leafyBodies(grown)) {
+        const double leaf = sharingVolume_m3(body) * body.density;
+        all += leaf;
+        own += body.limb + 1 == grown.limbs.size() ? leaf : 0.0;
+    }
+    const double pipes_m = stemDiameter_m(tree) * std::sqrt(own / all);
+    EXPECT_GE(grown.limbs.back().stations.front().diameter_m, 0.94 * pipes_m);
+}
+
+TEST(GrowLimb, IsNowhereThickerThanTheWoodItGrowsFrom)
+{
+    const auto tree = firstTree({0.3, 9.0, 7.0, 2.0, Habit::spreading});
+    for (std::size_t i = 0; i < tree.limbs.size(); ++i) {
+        const auto& parent = tree.limbs[i];
+        for (const double share : {0.3, 0.7, 1.0}) {
+            const double at_m = share * length_m(parent);
+            const Vec3 from = axisPoint(parent, at_m).position_m;
+            const auto grown = growLimb(tree, {i, at_m, from, 0.0}, {{from, from + Vec3{1, 0, 1}}});
+            EXPECT_LE(grown.limbs.back().stations.front().diameter_m,
+                      axisPoint(grown.limbs[i], at_m).diameter_m + 1e-12)
+                << parent.id << " at " << at_m;
+        }
+    }
+}
+
+TEST(GrowLimb, ThickensGuessedWoodBeneathItButNeitherTheStemsGirthNorMeasuredWood)
+{
+    auto tree = firstTree({0.3, 9.0, 7.0, 2.0, Habit::spreading});
+    const auto grown = withLimbAtTheTop(tree);
+    EXPECT_GT(grown.limbs.front().stations.back().diameter_m,
+              tree.limbs.front().stations.back().diameter_m);
+    EXPECT_EQ(stemDiameter_m(grown), stemDiameter_m(tree));
+    tree.limbs.front().measured = Measured::taped;
+    EXPECT_EQ(withLimbAtTheTop(tree).limbs.front(), tree.limbs.front());
+}
+
+TEST(GrowLimb, StartsAsLongAsMeasuredWoodCanCarry)
+{
+    auto tree = smallTree();
+    for (auto& limb : tree.limbs)
+        limb.measured = Measured::taped;
+    EXPECT_NEAR(firstLength_m(tree, {2, 1.0, {1, 1, 2.5}, 0.0}), 40.0 * 0.6 * 0.02, 1e-12);
+    EXPECT_EQ(firstLength_m(tree, {0, 3.0, {0, 0, 3}, 0.0}), 1.0);
+    tree.limbs[2].measured = Measured::guessed; // it is thickened where need be
+    EXPECT_EQ(firstLength_m(tree, {2, 1.0, {1, 1, 2.5}, 0.0}), 1.0);
 }
 
 // Law: Douglas & Peucker keep every dropped point within the tolerance of the line kept.
