@@ -1,5 +1,7 @@
 #include "app/command/arguments.hpp"
 
+#include "app/words/fault_words.hpp"
+#include "app/words/wording.hpp"
 #include "model/document/limits.hpp"
 
 #include <QDate>
@@ -89,12 +91,12 @@ double gustOf(const Arguments& arguments, const Units& units)
 
 std::string refusalLine(const std::string& name, const std::vector<model::Fault>& faults)
 {
-    std::string line = name + ": " + oneLine(faults.front());
+    QString line = QString::fromStdString(name) + QStringLiteral(": ") + faultLine(faults.front());
     if (faults.size() == 2)
-        line += " (and 1 more fault)";
+        line += QLatin1Char(' ') + Words::tr("(and 1 more fault)");
     if (faults.size() > 2)
-        line += " (and " + std::to_string(faults.size() - 1) + " more faults)";
-    return line;
+        line += QLatin1Char(' ') + Words::tr("(and %1 more faults)").arg(faults.size() - 1);
+    return line.toStdString();
 }
 
 Units unitsOf(const Arguments& arguments)

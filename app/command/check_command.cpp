@@ -4,6 +4,8 @@
 #include "app/document/photo_files.hpp"
 #include "app/report/suggestion_json.hpp"
 #include "app/store/photo_rows.hpp"
+#include "app/words/fault_words.hpp"
+#include "app/words/wording.hpp"
 
 #include <algorithm>
 
@@ -17,9 +19,11 @@ void writeFaults(const GardenInput& input, std::ostream& err)
 {
     const std::size_t shown = std::min(kFaultsShown, input.faults.size());
     for (std::size_t i = 0; i < shown; ++i)
-        err << input.name << ": " << oneLine(input.faults[i]) << '\n';
+        err << input.name << ": " << faultLine(input.faults[i]).toStdString() << '\n';
     if (shown < input.faults.size())
-        err << input.name << ": and " << input.faults.size() - shown << " more faults\n";
+        err << input.name << ": "
+            << Words::tr("and %1 more faults").arg(input.faults.size() - shown).toStdString()
+            << '\n';
 }
 
 std::size_t limbCount(const model::Garden& garden)
@@ -64,16 +68,24 @@ std::vector<std::string> missingPhotos(const Job& job, const GardenInput& input)
 void writeFine(const GardenInput& input, const std::vector<std::string>& missing, std::ostream& out)
 {
     const model::Garden& garden = *input.garden;
-    out << input.name << ": can be used. Trees: " << garden.trees.size()
-        << ", limbs: " << limbCount(garden) << ", plantings: " << garden.plantings.size()
-        << ", strips of ground: " << garden.strips.size() << ", wires: " << garden.lines.size()
-        << ", structures: " << garden.structures.size() << ".\n";
+    const auto line = [&](const QString& words) {
+        out << input.name << ": " << words.toStdString() << '\n';
+    };
+    line(Words::tr("can be used. Trees: %1, limbs: %2, plantings: %3, strips of ground: %4, wires: "
+                   "%5, structures: %6.")
+             .arg(garden.trees.size())
+             .arg(limbCount(garden))
+             .arg(garden.plantings.size())
+             .arg(garden.strips.size())
+             .arg(garden.lines.size())
+             .arg(garden.structures.size()));
     for (const std::string& pointer : unknownFields(garden))
-        out << input.name << ": " << pointer
-            << ": a field that this version doesn't know; it is kept as it is, but may be misspelt"
-            << '\n';
+        line(Words::tr("%1: a field that this version doesn't know; it is kept as it is, but may "
+                       "be misspelt")
+                 .arg(QString::fromStdString(pointer)));
     for (const std::string& name : missing)
-        out << input.name << ": " << model::inQuotes(name) << ": a photo that can't be found\n";
+        line(Words::tr("%1: a photo that can't be found")
+                 .arg(QString::fromStdString(model::inQuotes(name))));
 }
 
 Json checkJson(const GardenInput& input, const std::vector<std::string>& missing)

@@ -3,6 +3,7 @@
 #include "app/document/file_sentences.hpp"
 #include "app/report/json_text.hpp"
 #include "app/store/recover_garden.hpp"
+#include "app/words/wording.hpp"
 
 #include <QFileInfo>
 
@@ -36,10 +37,15 @@ int writeTransfer(const Job& job, const Transfer& transfer)
                                          {"missing_photos", listOf(transfer.missing)}});
         return kFine;
     }
-    job.streams.out << to << ": written. Photos: " << transfer.photos << ".\n";
+    job.streams.out << to << ": "
+                    << Words::tr("written. Photos: %1.").arg(transfer.photos).toStdString() << '\n';
     for (const auto& name : transfer.missing)
-        job.streams.out << to << ": " << model::inQuotes(name)
-                        << ": a photo that could not be found; the garden still names it\n";
+        job.streams.out << to << ": "
+                        << Words::tr("%1: a photo that could not be found; the garden still names "
+                                     "it")
+                               .arg(QString::fromStdString(model::inQuotes(name)))
+                               .toStdString()
+                        << '\n';
     return kFine;
 }
 
@@ -48,8 +54,10 @@ int writeTransfer(const Job& job, const Transfer& transfer)
 int exportCommand(const Job& job)
 {
     if (fileOf(job.arguments.to).endsWith(QLatin1String(".underbough"), Qt::CaseInsensitive))
-        throw Refusal(job.arguments.to + ": found the ending of a garden file, but export writes "
-                                         "JSON: name it .json, or make a garden file with import");
+        throw Refusal(job.arguments.to + ": " +
+                      Words::tr("found the ending of a garden file, but export writes JSON: name "
+                                "it .json, or make a garden file with import")
+                          .toStdString());
     return writeTransfer(
         job, exportGarden(fileOf(job.arguments.garden), fileOf(job.arguments.to), job.tables));
 }
@@ -64,7 +72,9 @@ int recoverCommand(const Job& job)
 {
     const auto& [from, to] = std::pair(job.arguments.garden, job.arguments.to);
     if (QFileInfo::exists(fileOf(to)))
-        throw Refusal(to + ": is there already and was left alone; choose another name");
+        throw Refusal(
+            to + ": " +
+            Words::tr("is there already and was left alone; choose another name").toStdString());
     Recovery recovery;
     try {
         recovery = recoverGarden(fileOf(from), fileOf(to));
@@ -83,8 +93,11 @@ int recoverCommand(const Job& job)
                                          {"doubtful", recovery.doubtful},
                                          {"lost", listOf(recovery.lost)}});
     else
-        job.streams.out << to << ": written with what could be read; "
-                        << recoverySummary(recovery).toStdString() << ".\n";
+        job.streams.out << to << ": "
+                        << Words::tr("written with what could be read; %1.")
+                               .arg(recoverySummary(recovery))
+                               .toStdString()
+                        << '\n';
     return kFine;
 }
 

@@ -96,6 +96,7 @@ CLI::App* Verbs::add(const char* name, const char* about, Verb run)
     command->set_help_flag("-h,--help", QT_TRANSLATE_NOOP("Help", "Show this help"));
     command->footer(kCaution);
     command->callback([&chosen = chosen_, run] { chosen = run; });
+    addLanguage(command);
     return command;
 }
 
@@ -123,7 +124,6 @@ void Verbs::addMeasures(CLI::App* command)
            QT_TRANSLATE_NOOP("Help", "Units to read; uk is metric with wind in mph;\n"
                                      "else as your system is set"))
         ->check(CLI::IsMember({"metric", "uk", "us"}));
-    addLanguage(command);
     command->add_flag("--fail-on-attention", arguments_.failOnAttention,
                       QT_TRANSLATE_NOOP("Help", "Exit with status 1 if something needs attention"));
 }

@@ -87,6 +87,30 @@ is_german("a goal", run("suggest", orchard, *day, "--relief", "90 %", *in_german
 is_german("light", run("light", garden, "--month", "7", *in_german))
 is_german("day", run("day", "--air", "33 C", "--gust", "60 km/h", *in_german))
 
+with tempfile.TemporaryDirectory() as folder:
+    kept = pathlib.Path(folder) / "garten.underbough"
+    back = pathlib.Path(folder) / "garten.json"
+    nowhere = re.compile("|".join(re.escape(str(path)) for path in (kept, back, garden)))
+    misspelt = pathlib.Path(folder) / "falsch.json"
+    document = json.loads(garden.read_text(encoding="utf-8"))
+    document["colour"] = "green"
+    misspelt.write_text(json.dumps(document), encoding="utf-8")
+    for verb, words, said in (
+            ("check", ("check", misspelt), ("kann verwendet werden", "Bäume: 1", "Feld")),
+            ("import", ("import", garden, kept), ("geschrieben",)),
+            ("check of a file", ("check", kept), ("kann verwendet werden",)),
+            ("export", ("export", kept, back), ("geschrieben",)),
+            ("recover", ("recover", kept, pathlib.Path(folder) / "neu.underbough"), ("Äste:",))):
+        is_german(verb, nowhere.sub("…", run(*words, *in_german)).replace(folder, ""), *said)
+    document["trees"][0]["limbs"][0]["stations"][0]["diameter_m"] = -3
+    misspelt.write_text(json.dumps(document), encoding="utf-8")
+    for verb in ("check", "assess", "headroom"):
+        ran = subprocess.run([program, verb, str(misspelt), *in_german], capture_output=True,
+                             env={**os.environ, "LC_ALL": "C.UTF-8"}, check=False)
+        if ran.returncode != 2 or "gefunden" not in ran.stderr.decode():
+            faults.append(f"{verb}: a fault is told as {ran.stderr.decode()!r}")
+    run("sun", "--lat", "47", "--lon", "8", *in_german)
+
 # Names of fields are English for programs in every language.
 fields = re.compile(r'"(\w+)":')
 if (fields.findall(run("due", garden, *day, "--json")) !=

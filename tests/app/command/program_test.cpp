@@ -100,7 +100,12 @@ TEST(Program, HelpsInTheLanguageAskedForOnTheSameLine)
                             QStringLiteral("due"),
                             QStringLiteral("calendar"),
                             QStringLiteral("report"),
-                            QStringLiteral("day")};
+                            QStringLiteral("day"),
+                            QStringLiteral("check"),
+                            QStringLiteral("export"),
+                            QStringLiteral("import"),
+                            QStringLiteral("recover"),
+                            QStringLiteral("sun")};
     for (const QString& verb : verbs) {
         QStringList words{QStringLiteral("--help")};
         if (!verb.isEmpty())
