@@ -1,6 +1,7 @@
 #include "app/view/garden_view_model.hpp"
 
 #include "app/document/garden_file.hpp"
+#include "app/words/example_words.hpp"
 #include "app/words/wording.hpp"
 
 #include <QDir>
@@ -102,7 +103,7 @@ QStringList GardenViewModel::examples() const
 {
     QStringList names;
     for (const auto& example : examples_)
-        names << example.name;
+        names << exampleWords(example.name.toStdString());
     return names;
 }
 
@@ -123,8 +124,10 @@ bool GardenViewModel::openExample(int index)
         return false;
     auto example =
         readGardenFile(examples_[static_cast<std::size_t>(index)].path, workspace_.tables());
-    if (example.garden)
+    if (example.garden) {
+        translateExample(*example.garden);
         workspace_.document().start(std::move(*example.garden));
+    }
     return worked(example.problem);
 }
 

@@ -8,6 +8,7 @@ figures, and plurals both forms. Skipped (77) where lupdate is missing.
 
 import collections
 import csv
+import json
 import pathlib
 import re
 import shutil
@@ -82,13 +83,31 @@ def plant_names(project):
     return names
 
 
+def example_words(project):
+    """What app/words/example_words.cpp puts into another language."""
+    words = set()
+    for file in (project / "trees" / "examples").glob("*.json"):
+        garden = json.loads(file.read_text(encoding="utf-8"))
+        limbs = [limb for tree in garden["trees"] for limb in tree["limbs"]]
+        things = [garden, *garden["trees"], *limbs]
+        for kind in ("plantings", "strips", "structures", "electric_lines"):
+            things += garden.get(kind, [])
+        words.update(thing.get("name") for thing in things)
+        words.update(defect.get("note") for limb in limbs for defect in limb.get("defects", []))
+        for tree in garden["trees"]:
+            for visit in tree.get("visits", []):
+                words.update((visit.get("by"), visit.get("note")))
+    return {("Examples", text, "") for text in words if text}
+
+
 def main():
     project = pathlib.Path(sys.argv[1])
     faults = []
     today = gathered(project)
     counted = {key for key, message in today.items() if message.get("numerus") == "yes"}
     for file, wanted in (("underbough_de.ts", set(today)), ("underbough_en.ts", counted),
-                         ("plants_de.ts", plant_names(project))):
+                         ("plants_de.ts", plant_names(project)),
+                         ("examples_de.ts", example_words(project))):
         there = sentences(project / "app" / "language" / file)
         faults += [f"{file}: missing: {key}" for key in sorted(wanted - set(there))]
         faults += [f"{file}: no longer in the source: {key}" for key in sorted(set(there) - wanted)]
