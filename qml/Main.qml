@@ -76,7 +76,7 @@ ApplicationWindow {
     }
 
     readonly property list<Item> parts: [topBar, drawings.treePanel, drawings.planPanel, drawings.weatherPanel,
-                                         diaryPage, whyPage, answersColumn, problem, cautions]
+                                         diaryPage, whyPage, answersColumn, searchLine, problem, cautions]
 
     /// To the next part of the window, or the one before, without all that Tab would pass.
     function goTo(step: int) {
@@ -326,6 +326,16 @@ ApplicationWindow {
             work: window.work
             mostHeight: window.height < 560 ? (open ? 0.6 : 0.32) * window.height : Infinity
         }
+    }
+    SearchLine {
+        id: searchLine
+        objectName: "searchLine"
+        visible: answersColumn.visible && wanted
+        anchors { right: parent.right; rightMargin: window.narrow ? Theme.gap : Theme.wide + 4; bottom: parent.bottom
+                  bottomMargin: cautions.height + Theme.gap + (problem.visible ? problem.height + Theme.gap : 0) }
+        width: Math.min(work.sideWidth - 8, window.width - 2 * Theme.gap, 400)
+        answers: window.answers
+        light: window.light
     }
     ProblemLine {
         id: problem

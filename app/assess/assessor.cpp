@@ -30,12 +30,19 @@ Assessor::Assessor(Works works, std::chrono::milliseconds settle, QObject* paren
 
 void Assessor::ask(Ask ask)
 {
+    asked_ = ask;
     shadowWorker_.start([this, ask](const NewestWins::Turn&) { castShadows(ask); });
     worker_.start([this, ask = std::move(ask)](const NewestWins::Turn& turn) {
         answerQuickly(ask);
         if (turn.settles())
             answerFully(ask, turn.cancel());
     });
+}
+
+void Assessor::stop()
+{
+    if (asked_ && worker_.isBusy())
+        worker_.start([this, ask = *asked_](const NewestWins::Turn&) { answerQuickly(ask); });
 }
 
 template <typename Answer, typename Signal>

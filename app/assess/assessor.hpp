@@ -25,8 +25,13 @@ public:
                       QObject* parent = nullptr);
 
     void ask(Ask ask);
+    /// Gives up the full assessment that is under way or about to be. What answers under the hand
+    /// comes all the same, and the next ask is answered in full again.
+    void stop();
     /// True from an ask until its shadows and its full assessment are there.
-    [[nodiscard]] bool isBusy() const { return worker_.isBusy() || shadowWorker_.isBusy(); }
+    [[nodiscard]] bool isBusy() const { return isAssessing() || shadowWorker_.isBusy(); }
+    /// The same without the shadows.
+    [[nodiscard]] bool isAssessing() const { return worker_.isBusy(); }
 
 signals:
     /// All three arrive in the thread that the assessor lives in, with the ask they answer.
@@ -45,6 +50,7 @@ private:
     void deliver(const Ask& ask, Answer answer, Signal signal);
 
     Works works_;
+    std::optional<Ask> asked_;      ///< last
     std::optional<Ask> lastQuick_;  ///< of the worker alone
     std::optional<Ask> lastShadow_; ///< of the shadows' worker alone
     std::optional<Ask> lastFull_;   ///< of the worker alone

@@ -21,10 +21,17 @@ LightAssessor::LightAssessor(LightWorks works, std::chrono::milliseconds settle,
 
 void LightAssessor::want(LightWanted wanted)
 {
+    wanted_ = wanted;
     worker_.start([this, wanted = std::move(wanted)](const NewestWins::Turn& turn) {
         showMap(wanted);
         reckonYear(wanted, turn);
     });
+}
+
+void LightAssessor::stop()
+{
+    if (wanted_ && worker_.isBusy())
+        worker_.start([this, wanted = *wanted_](const NewestWins::Turn&) { showMap(wanted); });
 }
 
 void LightAssessor::showMap(const LightWanted& wanted)

@@ -47,6 +47,9 @@ public:
                            QObject* parent = nullptr);
 
     void want(LightWanted wanted);
+    /// Gives up the year that is under way; the map comes all the same. The next wish is answered
+    /// in full again.
+    void stop();
     /// True from a wish until its year is there.
     [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
 
@@ -63,6 +66,7 @@ private:
     void reckonYear(const LightWanted& wanted, const NewestWins::Turn& turn);
 
     LightWorks works_;
+    std::optional<LightWanted> wanted_;   ///< last
     std::optional<LightWanted> lastMap_;  ///< of the worker alone
     std::optional<LightWanted> lastYear_; ///< of the worker alone
     NewestWins worker_;

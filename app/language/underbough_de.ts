@@ -137,6 +137,10 @@
         <source>working…</source>
         <translation>rechnet…</translation>
     </message>
+    <message>
+        <source>stopped</source>
+        <translation>angehalten</translation>
+    </message>
 </context>
 <context>
     <name>CautionStrip</name>
@@ -1261,7 +1265,18 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     </message>
 </context>
 <context>
-    <name>LimbBar</name>
+    <name>LimbHandle</name>
+    <message>
+        <source>Arrow keys move it, Shift moves it far, plus and minus change its thickness, Insert grows a limb, Delete erases the limb</source>
+        <translation>Pfeiltasten bewegen ihn, mit Umschalt weiter, Plus und Minus ändern die Dicke, Einfg lässt einen Ast wachsen, Entf löscht den Ast</translation>
+    </message>
+</context>
+<context>
+    <name>LimbPanel</name>
+    <message>
+        <source>Click a limb, or Tab to a handle, to see its figures and to change it.</source>
+        <translation>Klicken Sie einen Ast an, oder gehen Sie mit Tab zu einem Griff, um seine Zahlen zu sehen und ihn zu ändern.</translation>
+    </message>
     <message>
         <source>No limb chosen</source>
         <translation>Kein Ast gewählt</translation>
@@ -1269,10 +1284,6 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     <message>
         <source>Name of the chosen limb</source>
         <translation>Name des gewählten Astes</translation>
-    </message>
-    <message>
-        <source>Click a limb, or Tab to a handle, to see its figures and to change it.</source>
-        <translation>Klicken Sie einen Ast an, oder gehen Sie mit Tab zu einem Griff, um seine Zahlen zu sehen und ihn zu ändern.</translation>
     </message>
     <message>
         <source>Measure…</source>
@@ -1285,13 +1296,6 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     <message>
         <source>Erase limb</source>
         <translation>Löschen</translation>
-    </message>
-</context>
-<context>
-    <name>LimbHandle</name>
-    <message>
-        <source>Arrow keys move it, Shift moves it far, plus and minus change its thickness, Insert grows a limb, Delete erases the limb</source>
-        <translation>Pfeiltasten bewegen ihn, mit Umschalt weiter, Plus und Minus ändern die Dicke, Einfg lässt einen Ast wachsen, Entf löscht den Ast</translation>
     </message>
 </context>
 <context>
@@ -1504,8 +1508,10 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <translation>kein Laub</translation>
     </message>
     <message>
-        <source>%1 of the leaf</source>
-        <translation>%1 des Laubs</translation>
+        <source>%1 of the leaf,
+the most that may go now</source>
+        <translation>%1 des Laubs,
+mehr darf jetzt nicht weg</translation>
     </message>
 </context>
 <context>
@@ -1535,8 +1541,8 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <translation>Was es bringt</translation>
     </message>
     <message>
-        <source>Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing.</source>
-        <translation>Jeder Punkt ist das Beste, was für so viel Laub innerhalb des Richtwerts gefunden wurde. Drücken Sie auf einen, um seine Schnitte auf der Zeichnung zu probieren.</translation>
+        <source>Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing. A square says that the search was cut short: less leaf may do as much.</source>
+        <translation>Jeder Punkt ist das Beste, was für so viel Laub innerhalb des Richtwerts gefunden wurde. Drücken Sie auf einen, um seine Schnitte auf der Zeichnung zu probieren. Ein Quadrat sagt, dass die Suche abgebrochen wurde: weniger Laub könnte ebenso viel bringen.</translation>
     </message>
 </context>
 <context>
@@ -1876,6 +1882,29 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     <message>
         <source>%1. Up and Down choose, Enter takes.</source>
         <translation>%1. Auf und Ab wählen, Eingabe übernimmt.</translation>
+    </message>
+</context>
+<context>
+    <name>SearchLine</name>
+    <message>
+        <source>Stopped. Cuts, sun and ranges are not those of what is drawn now.</source>
+        <translation>Angehalten. Schnitte, Sonne und Spannen gehören nicht zu dem, was jetzt gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Looking for the least that has to go…</source>
+        <translation>Sucht das Wenigste, das weg muss…</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Ausrechnen</translation>
+    </message>
+    <message>
+        <source>Stopped. The light over the year is not that of what is drawn now.</source>
+        <translation>Angehalten. Das Licht übers Jahr gehört nicht zu dem, was jetzt gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Reckoning the light over the year…</source>
+        <translation>Rechnet das Licht übers Jahr…</translation>
     </message>
 </context>
 <context>
@@ -6804,6 +6833,62 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <comment>a kind of cut</comment>
         <translation>Kronenpflege, scheuerndes Holz, %1</translation>
     </message>
+    <message>
+        <source>(and 1 more fault)</source>
+        <translation>(und 1 weiterer Fehler)</translation>
+    </message>
+    <message>
+        <source>(and %1 more faults)</source>
+        <translation>(und %1 weitere Fehler)</translation>
+    </message>
+    <message>
+        <source>and %1 more faults</source>
+        <translation>und %1 weitere Fehler</translation>
+    </message>
+    <message>
+        <source>can be used. Trees: %1, limbs: %2, plantings: %3, strips of ground: %4, wires: %5, structures: %6.</source>
+        <translation>kann verwendet werden. Bäume: %1, Äste: %2, Pflanzungen: %3, Bodenstreifen: %4, Leitungen: %5, Bauwerke: %6.</translation>
+    </message>
+    <message>
+        <source>%1: a field that this version doesn&apos;t know; it is kept as it is, but may be misspelt</source>
+        <translation>%1: ein Feld, das diese Version nicht kennt; es bleibt, wie es ist, ist aber vielleicht falsch geschrieben</translation>
+    </message>
+    <message>
+        <source>%1: a photo that can&apos;t be found</source>
+        <translation>%1: ein Foto, das nicht zu finden ist</translation>
+    </message>
+    <message>
+        <source>written. Photos: %1.</source>
+        <translation>geschrieben. Fotos: %1.</translation>
+    </message>
+    <message>
+        <source>%1: a photo that could not be found; the garden still names it</source>
+        <translation>%1: ein Foto, das nicht zu finden war; der Garten nennt es weiter</translation>
+    </message>
+    <message>
+        <source>found the ending of a garden file, but export writes JSON: name it .json, or make a garden file with import</source>
+        <translation>gefunden die Endung einer Gartendatei, aber export schreibt JSON: nennen Sie sie .json, oder machen Sie mit import eine Gartendatei</translation>
+    </message>
+    <message>
+        <source>is there already and was left alone; choose another name</source>
+        <translation>gibt es schon und wurde in Ruhe gelassen; wählen Sie einen anderen Namen</translation>
+    </message>
+    <message>
+        <source>written with what could be read; %1.</source>
+        <translation>geschrieben mit dem, was zu lesen war; %1.</translation>
+    </message>
+    <message>
+        <source>height clear under it, at its heaviest</source>
+        <translation>freie Höhe darunter, wenn er am schwersten ist</translation>
+    </message>
+    <message>
+        <source>share of its strength that is asked, less is better</source>
+        <translation>Anteil der Festigkeit, der verlangt wird; weniger ist besser</translation>
+    </message>
+    <message>
+        <source>direct sun a day over the growing season</source>
+        <translation>direkte Sonne am Tag, im Mittel der Wachstumszeit</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>
@@ -7546,10 +7631,6 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
         <translation>Wie es ist: %1.</translation>
     </message>
     <message>
-        <source>For %1 of the leaf: %2.</source>
-        <translation>Für %1 des Laubs: %2.</translation>
-    </message>
-    <message>
         <source>wanted: %1</source>
         <translation>gewünscht: %1</translation>
     </message>
@@ -7560,6 +7641,14 @@ azimuth_deg zählt im Uhrzeigersinn von Norden.</translation>
     <message>
         <source>%1: %2 as it is, %3 for %4 of the leaf.</source>
         <translation>%1: %2 wie es ist, %3 für %4 des Laubs.</translation>
+    </message>
+    <message>
+        <source>For %1 of the leaf: %2. Nothing does as much for less.</source>
+        <translation>Für %1 des Laubs: %2. Nichts bringt so viel für weniger.</translation>
+    </message>
+    <message>
+        <source>For %1 of the leaf: %2. Less leaf may do, too.</source>
+        <translation>Für %1 des Laubs: %2. Weniger Laub reicht vielleicht auch.</translation>
     </message>
 </context>
 <context>

@@ -151,6 +151,8 @@ AnswersViewModel::AnswersViewModel(Workspace& workspace, QObject* parent)
 {
     connect(&workspace_, &Workspace::quickChanged, this, &AnswersViewModel::refreshQuick);
     connect(&workspace_, &Workspace::fullChanged, this, &AnswersViewModel::refreshFull);
+    for (const auto signal : {&Workspace::busyChanged, &Workspace::fullChanged})
+        connect(&workspace_, signal, this, &AnswersViewModel::busyChanged);
 }
 
 void AnswersViewModel::refreshQuick()

@@ -26,6 +26,8 @@ class AnswersViewModel final : public QObject {
     Q_PROPERTY(app::Tone::Value sunTone READ sunTone NOTIFY changed FINAL)
     Q_PROPERTY(app::FactModel* sun READ sun CONSTANT FINAL)
     Q_PROPERTY(bool isCurrent READ isCurrent NOTIFY changed FINAL)
+    Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged FINAL)
+    Q_PROPERTY(bool isStopped READ isStopped NOTIFY busyChanged FINAL)
 
 public:
     explicit AnswersViewModel(Workspace& workspace, QObject* parent = nullptr);
@@ -43,10 +45,17 @@ public:
     /// False while sun and cuts are being worked out anew.
     [[nodiscard]] bool isCurrent() const { return workspace_.isCurrent(); }
 
+    /// Sun, cuts and ranges are being worked out; stop() gives that up, goOn() takes it up again.
+    [[nodiscard]] bool isBusy() const { return workspace_.isAssessing() && !isStopped(); }
+    [[nodiscard]] bool isStopped() const { return workspace_.isStopped(); }
+
     Q_INVOKABLE void choose(const QString& limb) { workspace_.chooseLimb(limb.toStdString()); }
+    Q_INVOKABLE void stop() { workspace_.stop(); }
+    Q_INVOKABLE void goOn() { workspace_.goOn(); }
 
 signals:
     void changed();
+    void busyChanged();
 
 private:
     void refreshQuick();

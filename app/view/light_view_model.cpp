@@ -65,8 +65,25 @@ LightViewModel::LightViewModel(Workspace& workspace, PlanViewModel& plan, LightW
     connect(&assessor_, &LightAssessor::busyChanged, this, &LightViewModel::busyChanged);
 }
 
+void LightViewModel::stop()
+{
+    if (!isBusy())
+        return;
+    isStopped_ = true;
+    assessor_.stop();
+    emit busyChanged();
+}
+
+void LightViewModel::goOn()
+{
+    if (isStopped_)
+        want();
+}
+
 void LightViewModel::want()
 {
+    isStopped_ = false;
+    emit busyChanged();
     const auto* tree = workspace_.tree();
     assessor_.want({workspace_.document().garden(), tree ? tree->id : std::string(),
                     workspace_.date().year(), mapShown_});

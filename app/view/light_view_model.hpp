@@ -30,6 +30,7 @@ class LightViewModel final : public QObject {
     Q_PROPERTY(app::FactModel* taken READ taken CONSTANT FINAL)
     Q_PROPERTY(app::FactModel* cuts READ cuts CONSTANT FINAL)
     Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged FINAL)
+    Q_PROPERTY(bool isStopped READ isStopped NOTIFY busyChanged FINAL)
     Q_PROPERTY(bool mapShown READ mapShown WRITE setMapShown NOTIFY mapShownChanged FINAL)
 
 public:
@@ -48,7 +49,9 @@ public:
     [[nodiscard]] MonthModel* months() { return &months_; }
     [[nodiscard]] FactModel* taken() { return &taken_; }
     [[nodiscard]] FactModel* cuts() { return &cuts_; }
-    [[nodiscard]] bool isBusy() const { return assessor_.isBusy(); }
+    [[nodiscard]] bool isBusy() const { return assessor_.isBusy() && !isStopped_; }
+    /// The year was given up, and nothing has changed since.
+    [[nodiscard]] bool isStopped() const { return isStopped_; }
     [[nodiscard]] bool mapShown() const { return mapShown_; }
     void setMapShown(bool shown);
 
@@ -65,6 +68,9 @@ public:
     [[nodiscard]] std::optional<Gain> gain(std::size_t row) const;
     /// Points at the limb that a fact is about.
     Q_INVOKABLE void choose(const QString& id);
+    /// Gives up the year that is being reckoned, until goOn() or the next change.
+    Q_INVOKABLE void stop();
+    Q_INVOKABLE void goOn();
 
 signals:
     void changed();
@@ -92,6 +98,7 @@ private:
     MonthModel months_;
     FactModel taken_, cuts_;
     bool mapShown_{};
+    bool isStopped_{};
     LightAssessor assessor_; ///< last, so that its thread ends first
 };
 

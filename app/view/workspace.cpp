@@ -228,8 +228,24 @@ void Workspace::dismissProblem()
     emit problemChanged();
 }
 
+void Workspace::stop()
+{
+    if (!isAssessing() || isStopped_)
+        return;
+    isStopped_ = true;
+    assessor_.stop();
+    emit fullChanged();
+}
+
+void Workspace::goOn()
+{
+    if (isStopped())
+        ask();
+}
+
 void Workspace::ask()
 {
+    isStopped_ = false;
     if (tree()) {
         Ask ask; // field by field: GCC 12 takes a braced one for uninitialised at -O3
         ask.garden = document_.garden();

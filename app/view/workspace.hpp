@@ -65,6 +65,14 @@ public:
     /// The full assessment answers exactly what is shown now.
     [[nodiscard]] bool isCurrent() const;
     [[nodiscard]] bool isBusy() const { return assessor_.isBusy(); }
+    /// Cuts, light and ranges are being worked out for what is shown now.
+    [[nodiscard]] bool isAssessing() const { return assessor_.isAssessing() && !isCurrent(); }
+    /// Gives that up; what is answered under the hand goes on being answered. It is taken up again
+    /// by goOn(), and with the next change.
+    void stop();
+    void goOn();
+    /// It was given up, and nothing has changed since.
+    [[nodiscard]] bool isStopped() const { return isStopped_ && !isCurrent(); }
 
     /// Load on a limb of the chosen tree as it stands, by the quick answer; null: not known.
     [[nodiscard]] const model::load::LimbLoad* load(const std::string& limb) const;
@@ -124,6 +132,7 @@ private:
     double hour_{14.0};
     std::optional<double> gust_m_s_; ///< blank: the garden's own
     bool showsAfter_{};
+    bool isStopped_{};
     QString problem_;
     QString fileProblem_; ///< as the document has it; empty once dismissed
 

@@ -78,6 +78,7 @@ Scroller {
             headline: root.answers.sunHeadline
             tone: root.answers.sunTone
             stale: !root.answers.isCurrent
+            working: root.answers.isBusy
 
             Repeater {
                 model: root.answers.sun
@@ -102,6 +103,7 @@ Scroller {
         WorkCard {
             id: suggestion
             Layout.fillWidth: true
+            working: root.answers.isBusy
             work: root.work
             why: root.why
         }
@@ -121,6 +123,7 @@ Scroller {
             headline: root.work.firstHold
             tone: Tone.Plain
             stale: !root.work.isCurrent
+            working: root.answers.isBusy
 
             Repeater {
                 model: root.work.otherHolds
@@ -137,6 +140,7 @@ Scroller {
         }
         WhoCard {
             Layout.fillWidth: true
+            working: root.answers.isBusy
             work: root.work
             why: root.why
         }

@@ -12,8 +12,10 @@ Rectangle {
     required property string headline
     /// One of Tone.
     required property int tone
-    /// The figures are being worked out anew.
+    /// The figures are of what was shown before the last change.
     property bool stale: false
+    /// They are being worked out anew; else that was stopped.
+    property bool working: root.stale
     default property alias content: body.data
 
     implicitHeight: column.implicitHeight + 2 * Theme.wide
@@ -50,7 +52,7 @@ Rectangle {
                 wrapMode: Text.WordWrap
             }
             Text {
-                text: qsTr("working\u2026")
+                text: root.stale && !root.working ? qsTr("stopped") : qsTr("working\u2026")
                 font.pixelSize: Theme.small
                 color: Theme.softInk
                 opacity: root.stale ? 1 : 0

@@ -15,7 +15,8 @@ Card {
     question: qsTr("How is the light over the year?")
     headline: root.light.headline
     tone: root.light.tone
-    stale: root.light.isBusy
+    stale: root.light.isBusy || root.light.isStopped
+    working: root.light.isBusy
 
     component Heading: Text {
         Layout.fillWidth: true

@@ -86,6 +86,38 @@ TEST_F(AssessorTest, ANewAskStopsTheFullWorkOfAnOlderOneAndWins)
     EXPECT_EQ(answered, std::vector<std::string>{"new"});
 }
 
+TEST_F(AssessorTest, StoppingEndsTheFullWorkAndTheSameAskIsAnsweredInFullLater)
+{
+    script_.holdFull = true;
+    Assessor assessor(script_.works(), 0ms);
+    int full = 0;
+    QObject::connect(&assessor, &Assessor::fullReady, [&] { ++full; });
+    assessor.stop(); // nothing to stop: nothing happens
+    EXPECT_FALSE(assessor.isBusy());
+    assessor.ask(about("one"));
+    ASSERT_TRUE(waitFor([&] { return script_.fullRuns.load(); }));
+    assessor.stop();
+    ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
+    EXPECT_EQ(script_.stopped, 1);
+    EXPECT_EQ(full, 0);
+    script_.holdFull = false;
+    assessor.ask(about("one"));
+    ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
+    EXPECT_EQ(full, 1);
+}
+
+TEST_F(AssessorTest, StoppingBeforeTheQuickAnswerStillGivesThat)
+{
+    Assessor assessor(script_.works(), 10s);
+    int quick = 0;
+    QObject::connect(&assessor, &Assessor::quickReady, [&] { ++quick; });
+    assessor.ask(about("one"));
+    assessor.stop();
+    ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
+    EXPECT_EQ(quick, 1);
+    EXPECT_TRUE(script_.full.empty());
+}
+
 TEST_F(AssessorTest, WhileAsksKeepComingNothingIsFullyAssessed)
 {
     Assessor assessor(script_.works(), 10s);

@@ -48,6 +48,23 @@ protected:
     std::atomic<bool> hold{false};
 };
 
+TEST_F(LightAssessorTest, StoppingEndsTheYearAndTheSameWishIsAnsweredLater)
+{
+    hold = true;
+    LightAssessor assessor(works(), 0ms);
+    int years = 0;
+    QObject::connect(&assessor, &LightAssessor::yearReady, [&] { ++years; });
+    assessor.want(about("one"));
+    ASSERT_TRUE(waitFor([&] { return runs.load(); }));
+    assessor.stop();
+    ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
+    EXPECT_EQ(years, 0);
+    hold = false;
+    assessor.want(about("one"));
+    ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
+    EXPECT_EQ(years, 1);
+}
+
 TEST_F(LightAssessorTest, ShowsTheMapFirstAndTheYearOnceSettled)
 {
     LightAssessor assessor(works(), 1ms);
