@@ -42,7 +42,8 @@ Json toJson(const model::advice::TradeOff& tradeOff)
         offers.push_back({{"leaf_most", number(offer.leafMost)},
                           {"leaf_share", number(offer.leafShare)},
                           {"cuts", std::move(cuts)},
-                          {"reached", numbers(offer.reached)}});
+                          {"reached", numbers(offer.reached)},
+                          {"proven", offer.proven}});
     }
     return {
         {"of", nameOf(tradeOff.lack)},  {"subjects", tradeOff.subjects},

@@ -45,6 +45,8 @@ QVariant OfferModel::data(const QModelIndex& index, int role) const
         return point.sentence;
     case Taken:
         return point.taken;
+    case Proven:
+        return point.proven;
     default:
         return {};
     }
@@ -52,8 +54,9 @@ QVariant OfferModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> OfferModel::roleNames() const
 {
-    return {{Along, "along"}, {Up, "up"},           {From, "from"},         {Until, "until"},
-            {Leaf, "leaf"},   {Reached, "reached"}, {Sentence, "sentence"}, {Taken, "taken"}};
+    return {{Along, "along"},       {Up, "up"},       {From, "from"},
+            {Until, "until"},       {Leaf, "leaf"},   {Reached, "reached"},
+            {Sentence, "sentence"}, {Taken, "taken"}, {Proven, "proven"}};
 }
 
 } // namespace app

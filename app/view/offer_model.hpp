@@ -14,7 +14,8 @@ struct OfferPoint {
     QString leaf;    ///< "9 %"
     QString reached; ///< "2.31 m"
     QString sentence;
-    bool taken{}; ///< its cuts are being tried out
+    bool taken{};  ///< its cuts are being tried out
+    bool proven{}; ///< no other set of cuts reaches as much for less leaf
     friend bool operator==(const OfferPoint&, const OfferPoint&) = default;
 };
 
@@ -25,7 +26,7 @@ class OfferModel : public QAbstractListModel {
     QML_UNCREATABLE("belongs to a view-model")
 
 public:
-    enum Role { Along = Qt::UserRole + 1, Up, From, Until, Leaf, Reached, Sentence, Taken };
+    enum Role { Along = Qt::UserRole + 1, Up, From, Until, Leaf, Reached, Sentence, Taken, Proven };
 
     using QAbstractListModel::QAbstractListModel;
 

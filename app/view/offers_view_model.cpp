@@ -176,9 +176,10 @@ void OffersViewModel::wordCurve(const TradeOff& tradeOff, std::size_t subject,
     };
     std::vector<OfferPoint> points;
     offers_ = {nullptr};
-    points.push_back(
-        {0.0, scale.up(tradeOff.now[subject]), units.share(0.0), figure(tradeOff.now[subject]),
-         tr("As it is: %1.").arg(figure(tradeOff.now[subject])), workspace_.trial() == nullptr});
+    points.push_back({0.0, scale.up(tradeOff.now[subject]), units.share(0.0),
+                      figure(tradeOff.now[subject]),
+                      tr("As it is: %1.").arg(figure(tradeOff.now[subject])),
+                      workspace_.trial() == nullptr, true});
     for (const auto& offer : tradeOff.offers) {
         if (offer.leafShare <= 0.0 || (offers_.back() && offer.cuts == offers_.back()->cuts))
             continue;
@@ -186,8 +187,10 @@ void OffersViewModel::wordCurve(const TradeOff& tradeOff, std::size_t subject,
         points.push_back(
             {most > 0.0 ? std::min(1.0, offer.leafShare / most) : 0.0, scale.up(value),
              units.share(offer.leafShare), figure(value),
-             tr("For %1 of the leaf: %2.").arg(units.share(offer.leafShare), figure(value)),
-             isTried(workspace_.trial(), offer.cuts)});
+             (offer.proven ? tr("For %1 of the leaf: %2. Nothing does as much for less.")
+                           : tr("For %1 of the leaf: %2. Less leaf may do, too."))
+                 .arg(units.share(offer.leafShare), figure(value)),
+             isTried(workspace_.trial(), offer.cuts), offer.proven});
         offers_.push_back(&offer);
     }
     const auto& wanted = tradeOff.wanted[subject];
@@ -196,6 +199,7 @@ void OffersViewModel::wordCurve(const TradeOff& tradeOff, std::size_t subject,
     lowText_ = figure(scale.worst());
     highText_ = figure(scale.best());
     mostText_ = units.share(most);
+    axis_ = tradeOffAxis(tradeOff.lack);
     headline_ = points.size() < 2
                     ? tr("Nothing inside the guideline changes %1.")
                           .arg(tradeOffSubject(tradeOff, subject, wording))

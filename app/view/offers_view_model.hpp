@@ -31,6 +31,7 @@ class OffersViewModel final : public QObject {
     Q_PROPERTY(QString wantedText READ wantedText NOTIFY changed FINAL)
     Q_PROPERTY(QString lowText READ lowText NOTIFY changed FINAL)
     Q_PROPERTY(QString highText READ highText NOTIFY changed FINAL)
+    Q_PROPERTY(QString axis READ axis NOTIFY changed FINAL)
     Q_PROPERTY(QString mostText READ mostText NOTIFY changed FINAL)
     Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged FINAL)
     Q_PROPERTY(bool isStale READ isStale NOTIFY changed FINAL)
@@ -53,6 +54,7 @@ public:
     [[nodiscard]] QString wantedText() const { return wantedText_; }
     [[nodiscard]] QString lowText() const { return lowText_; } ///< at the scale's foot
     [[nodiscard]] QString highText() const { return highText_; }
+    [[nodiscard]] QString axis() const { return axis_; } ///< what is bought, and its measure
     [[nodiscard]] QString mostText() const { return mostText_; } ///< the leaf at the scale's end
     [[nodiscard]] bool isBusy() const { return worker_.isBusy(); }
     /// What is shown is of the tree as it was before the last change, or was stopped half-way.
@@ -93,7 +95,7 @@ private:
     QStringList subjects_;
     int subject_{-1};
     OfferModel points_;
-    QString headline_, wantedText_, lowText_, highText_, mostText_;
+    QString headline_, wantedText_, lowText_, highText_, mostText_, axis_;
     double wanted_{-1.0};
     NewestWins worker_; ///< last, so that its thread ends first
 };

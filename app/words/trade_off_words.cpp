@@ -55,6 +55,19 @@ QString tradeOffSubject(const TradeOff& tradeOff, std::size_t subject, const Wor
     return Words::tr("Sun on %1").arg(thingName(wording.garden, tradeOff.subjects[subject]));
 }
 
+QString tradeOffAxis(Lack lack)
+{
+    switch (lack) {
+    case Lack::headroom:
+        return Words::tr("height clear under it, at its heaviest");
+    case Lack::relief:
+        return Words::tr("share of its strength that is asked, less is better");
+    case Lack::light:
+        break;
+    }
+    return Words::tr("direct sun a day over the growing season");
+}
+
 QString tradeOffFigure(Lack lack, const std::optional<double>& value, const Units& units)
 {
     switch (lack) {

@@ -21,6 +21,9 @@ namespace app {
 [[nodiscard]] QString tradeOffSubject(const model::advice::TradeOff& tradeOff, std::size_t subject,
                                       const Wording& wording);
 
+/// What is measured, as the scale beside a curve of it says: "height that is clear".
+[[nodiscard]] QString tradeOffAxis(model::advice::Lack lack);
+
 /// How much of it there is: a height, a share of strength, hours of sun.
 [[nodiscard]] QString tradeOffFigure(model::advice::Lack lack, const std::optional<double>& value,
                                      const Units& units);

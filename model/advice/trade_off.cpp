@@ -72,7 +72,7 @@ public:
             if (!found.choice.found)
                 continue;
             known = found;
-            Offer offer{share, found.choice.leaf, cleaning_, {}};
+            Offer offer{share, found.choice.leaf, cleaning_, {}, found.choice.proven};
             offer.cuts.insert(offer.cuts.end(), found.choice.cuts.begin(), found.choice.cuts.end());
             std::vector<std::optional<double>> wanted;
             offer.reached = measured(afterCuts(patient_.tree, offer.cuts), wanted);

@@ -15,7 +15,8 @@ struct Offer {
     double leafShare{};    ///< that the cuts take, no more than needed
     std::vector<Cut> cuts; ///< those that clean the tree, which take no leaf, come first
     std::vector<std::optional<double>>
-        reached; ///< for each TradeOff::subjects; blank: all is clear
+        reached;   ///< for each TradeOff::subjects; blank: all is clear
+    bool proven{}; ///< no set of cuts reaches as much for less leaf
 };
 
 /// The best that can be had of one thing for more and more of the leaf.

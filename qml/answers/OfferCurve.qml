@@ -11,27 +11,55 @@ Item {
 
     required property OffersViewModel offers
 
-    readonly property real below: Theme.small + 8
-    readonly property real plotHeight: root.height - root.below - inset * 2
-    readonly property real inset: 13 // half a point, so that all of it can be pressed
-    readonly property real plotWidth: root.width - inset * 2
+    readonly property real lineHeight: Theme.small + 6
+    readonly property real inset: Theme.control / 2 // half a point, so that all of it can be pressed
+    readonly property real leftEdge: Math.max(low.implicitWidth, high.implicitWidth) + 16
+    readonly property real topEdge: title.height + 4
+    readonly property real plotWidth: root.width - root.leftEdge - inset
+    readonly property real plotHeight: root.height - root.topEdge - inset - 2 * root.lineHeight - 4
 
-    function xOf(along: real): real { return root.inset + along * root.plotWidth }
-    function yOf(up: real): real { return root.inset + (1 - up) * root.plotHeight }
+    function xOf(along: real): real { return root.leftEdge + along * root.plotWidth }
+    function yOf(up: real): real { return root.topEdge + root.inset + (1 - up) * root.plotHeight }
 
-    implicitHeight: 170
+    implicitHeight: 230
 
+    Text {
+        id: title
+        width: parent.width
+        text: root.offers.axis
+        font.pixelSize: Theme.small
+        color: Theme.softInk
+        wrapMode: Text.WordWrap
+    }
     Rectangle {
-        x: root.inset
-        y: root.inset
+        x: root.leftEdge
+        y: root.yOf(1)
         width: root.plotWidth
         height: root.plotHeight
         color: "transparent"
         border.color: Theme.edge
     }
+    Text {
+        id: high
+        objectName: "offerBest"
+        x: root.leftEdge - width - 14
+        y: root.yOf(1) - height / 2
+        text: root.offers.highText
+        font.pixelSize: Theme.small
+        color: Theme.ink
+    }
+    Text {
+        id: low
+        objectName: "offerWorst"
+        x: root.leftEdge - width - 14
+        y: root.yOf(0) - height / 2
+        text: root.offers.lowText
+        font.pixelSize: Theme.small
+        color: Theme.ink
+    }
     Row {
         visible: root.offers.wanted >= 0
-        x: root.inset
+        x: root.leftEdge
         y: root.yOf(root.offers.wanted) - 1
         spacing: 4
         Repeater {
@@ -45,12 +73,28 @@ Item {
     }
     Text {
         visible: root.offers.wanted >= 0
-        x: root.inset + 4
+        x: root.leftEdge + 6
         y: root.offers.wanted > 0.5 ? root.yOf(root.offers.wanted) + 3
                                     : root.yOf(root.offers.wanted) - height - 2
+        z: 1
+        leftPadding: 3
+        rightPadding: 3
         text: root.offers.wantedText
         font.pixelSize: Theme.small
         color: Theme.good
+
+        Rectangle { // where the stairs pass beneath it
+            anchors.fill: parent
+            z: -1
+            color: Theme.panel
+        }
+    }
+    Rectangle { // as in LeafGauge
+        x: root.xOf(1) - 1
+        y: root.yOf(1) - 6
+        width: 2
+        height: root.plotHeight + 12
+        color: Theme.ink
     }
     Repeater {
         model: root.offers.points
@@ -67,6 +111,7 @@ Item {
             required property string reached
             required property string sentence
             required property bool taken
+            required property bool proven
 
             Rectangle {
                 x: root.xOf(step.along)
@@ -87,42 +132,41 @@ Item {
                 objectName: "offer" + step.index
                 x: root.xOf(step.along) - width / 2
                 y: root.yOf(step.up) - height / 2
-                width: 26
-                height: 26
+                width: Theme.control
+                height: Theme.control
                 Accessible.name: step.sentence
                 Accessible.description: step.index > 0 ? qsTr("Press to try its cuts out.") : qsTr("Press to put all back.")
-                ToolTip.visible: hovered || visualFocus
-                ToolTip.text: step.sentence
                 onClicked: root.offers.take(step.index)
 
                 background: Item {
-                    Rectangle {
+                    OfferMark {
                         anchors.centerIn: parent
-                        width: step.taken || point.hovered ? 16 : 12
-                        height: width
-                        radius: width / 2
-                        color: step.taken ? Theme.accent : Theme.panel
-                        border.width: 2
-                        border.color: Theme.accent
+                        large: step.taken || point.hovered
+                        taken: step.taken
+                        proven: step.proven
                     }
                     FocusRing {
                         around: point
-                        radius: 13
+                        anchors.margins: 3
+                        radius: 14
                     }
                 }
             }
         }
     }
     Text {
-        x: root.inset
-        anchors.bottom: parent.bottom
+        x: root.leftEdge
+        y: root.yOf(0) + 10
         text: qsTr("no leaf")
         font.pixelSize: Theme.small
         color: Theme.softInk
     }
     Text {
-        anchors { right: parent.right; rightMargin: root.inset; bottom: parent.bottom }
-        text: qsTr("%1 of the leaf").arg(root.offers.mostText)
+        objectName: "offerMost"
+        anchors.right: parent.right
+        y: root.yOf(0) + 10
+        text: qsTr("%1 of the leaf,\nthe most that may go now").arg(root.offers.mostText)
+        horizontalAlignment: Text.AlignRight
         font.pixelSize: Theme.small
         color: Theme.softInk
     }

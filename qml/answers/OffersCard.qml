@@ -4,17 +4,20 @@ import QtQuick.Layouts
 import Underbough.App
 import Underbough.Ui
 
-/// What more and less of the leaf would buy, one thing at a time.
+/// What more and less of the leaf would buy, one thing at a time: as a curve, and in words.
 Card {
     id: root
 
     required property OffersViewModel offers
+
+    readonly property bool hasCurve: root.offers.shown && root.offers.subject >= 0
 
     objectName: "offersCard"
     question: qsTr("What would more or less leaf buy?")
     headline: root.offers.shown ? root.offers.headline : ""
     tone: Tone.Plain
     stale: root.offers.shown && root.offers.isStale
+    working: root.offers.isBusy
 
     PlainButton {
         objectName: "showOffers"
@@ -31,6 +34,7 @@ Card {
     Choice {
         objectName: "offerSubject"
         Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
         visible: root.offers.shown && root.offers.subjects.length > 1
         label: qsTr("What is bought")
         model: root.offers.subjects
@@ -40,11 +44,46 @@ Card {
     OfferCurve {
         objectName: "offerCurve"
         Layout.fillWidth: true
-        visible: root.offers.shown && root.offers.subject >= 0
+        Layout.topMargin: Theme.gap
+        visible: root.hasCurve
         offers: root.offers
     }
+    Repeater {
+        model: root.offers.points
+
+        RowLayout {
+            id: line
+
+            required property string sentence
+            required property bool taken
+            required property bool proven
+
+            visible: root.hasCurve
+            Layout.fillWidth: true
+            spacing: Theme.gap
+
+            Item {
+                implicitWidth: 18
+                implicitHeight: 18
+                Layout.alignment: Qt.AlignTop
+
+                OfferMark {
+                    anchors.centerIn: parent
+                    large: false
+                    taken: line.taken
+                    proven: line.proven
+                }
+            }
+            Note {
+                text: line.sentence
+                color: Theme.ink
+                font.weight: line.taken ? Font.DemiBold : Font.Normal
+            }
+        }
+    }
     Note {
-        visible: root.offers.shown && root.offers.subject >= 0
-        text: qsTr("Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing.")
+        Layout.topMargin: Theme.gap
+        visible: root.hasCurve
+        text: qsTr("Each point is the best that was found for so much leaf, inside the guideline. Press one to try its cuts on the drawing. A square says that the search was cut short: less leaf may do as much.")
     }
 }
