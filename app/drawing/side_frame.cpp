@@ -9,6 +9,9 @@ namespace {
 
 // Pixels kept free around the tree.
 constexpr double kBeside = 40.0;
+constexpr double kGroundEdge = 6.0;
+constexpr double kGroundRow = 25.0; // a bar and its name, as the painter draws them
+constexpr double kLeastGround = 30.0;
 
 double skyAbove(QSizeF canvas)
 {
@@ -16,9 +19,10 @@ double skyAbove(QSizeF canvas)
 }
 
 /// The ground's section and the names in it: no more than a low drawing can spare.
-double groundBelow(QSizeF canvas)
+double groundBelow(QSizeF canvas, int rows)
 {
-    return std::clamp(0.25 * canvas.height(), 36.0, 80.0);
+    return std::clamp(kGroundEdge + rows * kGroundRow, kLeastGround,
+                      std::max(kLeastGround, 0.22 * canvas.height()));
 }
 
 } // namespace
@@ -60,15 +64,16 @@ double reach_m(const model::Tree& tree)
     return reach;
 }
 
-SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF canvas)
+SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF canvas,
+                          int groundRows)
 {
+    const double ground = groundBelow(canvas, groundRows);
     const double height_m = std::max(2.0, model::height_m(tree));
     const double width_m = 2.0 * std::max(1.0, reach_m(tree));
-    const double scale =
-        std::min((canvas.height() - skyAbove(canvas) - groundBelow(canvas)) / height_m,
-                 (canvas.width() - 2.0 * kBeside) / width_m);
+    const double scale = std::min((canvas.height() - skyAbove(canvas) - ground) / height_m,
+                                  (canvas.width() - 2.0 * kBeside) / width_m);
     return {bearing_deg, std::max(1.0, scale),
-            QPointF(canvas.width() / 2.0, canvas.height() - groundBelow(canvas))};
+            QPointF(canvas.width() / 2.0, canvas.height() - ground)};
 }
 
 } // namespace app

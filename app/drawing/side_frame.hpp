@@ -25,9 +25,10 @@ struct SideFrame {
     friend bool operator==(const SideFrame&, const SideFrame&) = default;
 };
 
-/// The frame that shows all of the tree on a canvas, whichever way it is looked at, with room
-/// beneath the ground line for the names of what lies there.
-[[nodiscard]] SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF canvas);
+/// The frame that shows all of the tree on a canvas, whichever way it is looked at, as large as
+/// fits, with room beneath the ground line for so many rows of names of what lies there.
+[[nodiscard]] SideFrame fittedSideFrame(const model::Tree& tree, double bearing_deg, QSizeF canvas,
+                                        int groundRows = 3);
 
 /// How far the tree reaches from its base on plan, leaf included, m.
 [[nodiscard]] double reach_m(const model::Tree& tree);

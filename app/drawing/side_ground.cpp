@@ -25,15 +25,21 @@ model::Vec3 inTreeFrame(const model::Tree& tree, model::Point2 place, double z =
 }
 
 /// The stretch of the canvas that a plan shape covers, cut to the canvas.
-Extent across(const model::Polygon& outline, const SideInput& input)
+Extent across(const model::Polygon& outline, const model::Tree& tree, const SideFrame& frame,
+              QSizeF canvas)
 {
     Extent extent{1e9, -1e9};
     for (const auto corner : outline) {
-        const double x = input.frame.toCanvas(inTreeFrame(input.drawn, corner)).x();
+        const double x = frame.toCanvas(inTreeFrame(tree, corner)).x();
         extent = {std::min(extent.from, x), std::max(extent.to, x)};
     }
-    return {std::clamp(extent.from, 0.0, input.canvas.width()),
-            std::clamp(extent.to, 0.0, input.canvas.width())};
+    return {std::clamp(extent.from, 0.0, canvas.width()),
+            std::clamp(extent.to, 0.0, canvas.width())};
+}
+
+Extent across(const model::Polygon& outline, const SideInput& input)
+{
+    return across(outline, input.drawn, input.frame, input.canvas);
 }
 
 bool isSeen(Extent extent)
@@ -139,6 +145,33 @@ void stackRows(std::vector<SceneBand>& bands)
     }
 }
 
+bool isFlat(const model::Planting& planting)
+{
+    return planting.kind == model::PlantingKind::bed || planting.kind == model::PlantingKind::lawn;
+}
+
+/// What lies flat in the ground, as it is seen in a frame, in rows.
+std::vector<SceneBand> flatBands(const model::Garden& garden, const model::Tree& tree,
+                                 const SideFrame& frame, QSizeF canvas)
+{
+    std::vector<SceneBand> bands;
+    const auto add = [&](const auto& thing) {
+        const auto extent = across(thing.outline_m, tree, frame, canvas);
+        if (isSeen(extent))
+            bands.push_back({{}, QString::fromStdString(thing.name), extent.from, extent.to, 0});
+    };
+    for (const auto& structure : garden.structures)
+        if (structure.kind == model::StructureKind::pond)
+            add(structure);
+    for (const auto& planting : garden.plantings)
+        if (isFlat(planting))
+            add(planting);
+    for (const auto& strip : garden.strips)
+        add(strip);
+    stackRows(bands);
+    return bands;
+}
+
 /// The stretch of a strip's needed height that the crown could hang into.
 Extent underCrown(Extent strip, const SideInput& input)
 {
@@ -160,6 +193,19 @@ void addGround(SideScene& scene, const SideInput& input)
     for (const auto& line : input.garden.lines)
         addWire(scene, input, line);
     stackRows(scene.bands);
+}
+
+int groundRows(const model::Garden& garden, const model::Tree& tree, SideFrame frame, QSizeF canvas)
+{
+    constexpr int kMost = 3;
+    constexpr int kBearings = 8; // so that the drawing stands still while one walks round it
+    int rows = 0;
+    for (int i = 0; i < kBearings; ++i) {
+        frame.bearing_deg += 360.0 / kBearings;
+        for (const auto& band : flatBands(garden, tree, frame, canvas))
+            rows = std::max(rows, band.row + 1);
+    }
+    return std::min(rows, kMost);
 }
 
 void addHeadroom(SideScene& scene, const SideInput& input)

@@ -195,6 +195,8 @@ private:
         const double x = std::clamp(bar.center().x() - size.width() / 2.0, 4.0,
                                     scene_.canvas.width() - size.width() - 4.0);
         const QRectF box(QPointF(x, y + kSoilDepth + 1.0), size);
+        if (box.bottom() > scene_.canvas.height() + 1.0)
+            return; // half a name tells nothing; the plan has it
         room_.take(box);
         drawText(p_, box, band.name, c_.ink, Qt::transparent);
     }

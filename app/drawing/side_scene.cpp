@@ -8,6 +8,7 @@ namespace app {
 namespace {
 
 constexpr double kSideBarAim = 110.0; // pixels
+constexpr double kHeightRoom = 44.0;  // beside the tree, for the figure of its height
 
 void addScale(SideScene& scene, const SideInput& input)
 {
@@ -20,7 +21,7 @@ void addScale(SideScene& scene, const SideInput& input)
     scene.topY = input.frame.toCanvas({0.0, 0.0, top_m}).y();
     const double beside = (reach_m(input.drawn) + 0.6) * input.frame.pixelsPerMetre;
     const double left = input.frame.foot.x() - beside;
-    scene.heightX = left > input.legendWidth ? left : input.frame.foot.x() + beside;
+    scene.heightX = left > kHeightRoom ? left : input.frame.foot.x() + beside;
     scene.heightText = input.units.roughLength(top_m);
 }
 

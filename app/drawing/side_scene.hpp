@@ -155,12 +155,16 @@ struct SideInput {
     const std::vector<model::headroom::StripHeadroom>* headroom{}; ///< null: not known yet
     const std::vector<model::advice::PlannedCut>* cuts{};          ///< null: no marks
     std::string chosenLimb;
-    double leafShare{1.0};     ///< of the leaf the tree has in summer, on the day asked about
-    double legendWidth{270.0}; ///< pixels from the left that a legend may lie over
-    KeptSide* kept{};          ///< null: all is drawn anew
+    double leafShare{1.0}; ///< of the leaf the tree has in summer, on the day asked about
+    KeptSide* kept{};      ///< null: all is drawn anew
 };
 
 [[nodiscard]] SideScene sideScene(const SideInput& input);
+
+/// How many rows the names of what lies in the ground take, whichever way one looks; the most for
+/// which there is room is 3.
+[[nodiscard]] int groundRows(const model::Garden& garden, const model::Tree& tree, SideFrame frame,
+                             QSizeF canvas);
 
 /// The parts, each in a file of its own.
 void addLimbs(SideScene& scene, const SideInput& input);

@@ -53,8 +53,7 @@ std::function<void(QPainter&)> sidePainter(std::shared_ptr<const SideKept> kept,
                               &kept->headroom,
                               kept->cuts.empty() ? nullptr : &kept->cuts,
                               {},
-                              1.0,
-                              0.0};
+                              1.0};
         auto scene = sideScene(input);
         if (canvas.width() < kRoomForFigures)
             scene.figures.clear(); // they would hide the numbers of the cuts

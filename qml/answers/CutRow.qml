@@ -82,7 +82,6 @@ AbstractButton {
                     objectName: "leave-" + root.limbId
                     text: qsTr("Leave it")
                     font.pixelSize: Theme.small
-                    implicitHeight: 28
                     Accessible.name: qsTr("Leave this limb, and find other cuts")
                     onClicked: root.leaveAsked(root.limbId)
                 }
@@ -91,7 +90,6 @@ AbstractButton {
                     visible: root.removes
                     text: qsTr("Take it anyway")
                     font.pixelSize: Theme.small
-                    implicitHeight: 28
                     Accessible.name: qsTr("Take this limb whatever else is cut")
                     onClicked: root.takeAsked(root.limbId)
                 }

@@ -5,5 +5,4 @@ import Underbough.Ui
 PlainButton {
     text: qsTr("Why this number?")
     font.pixelSize: Theme.small
-    implicitHeight: 28
 }

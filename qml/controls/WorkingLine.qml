@@ -55,7 +55,6 @@ RowLayout {
         visible: root.canStop
         text: qsTr("Stop")
         font.pixelSize: Theme.small
-        implicitHeight: 28
         Accessible.description: root.label
         onClicked: root.stopWanted()
     }

@@ -164,7 +164,6 @@ GridLayout {
                     PlainButton {
                         objectName: "woundClosed" + wound.index
                         visible: root.diary.woundsOpen[wound.index]
-                        implicitHeight: 28
                         font.pixelSize: Theme.small
                         text: qsTr("It is closed")
                         Accessible.description: wound.modelData

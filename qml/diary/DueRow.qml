@@ -75,7 +75,6 @@ Rectangle {
         PlainButton {
             objectName: "dueDone" + root.index
             Layout.topMargin: 4
-            implicitHeight: 28
             font.pixelSize: Theme.small
             text: qsTr("Done\u2026")
             Accessible.name: qsTr("Write the visit that did it: %1, %2").arg(root.treeName).arg(root.what)

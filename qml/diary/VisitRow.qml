@@ -112,7 +112,6 @@ Rectangle {
 
             PlainButton {
                 objectName: "visitRemove" + root.index
-                implicitHeight: 28
                 font.pixelSize: Theme.small
                 text: qsTr("Take this visit out")
                 Accessible.name: qsTr("Take this visit out of the diary: %1").arg(root.title)

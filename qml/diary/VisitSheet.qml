@@ -81,7 +81,6 @@ Rectangle {
         PlainButton {
             objectName: "tickAllButton"
             visible: planList.count > 1
-            implicitHeight: 28
             font.pixelSize: Theme.small
             text: qsTr("All of them")
             onClicked: root.form.ticks.tickAll()
@@ -104,7 +103,6 @@ Rectangle {
                 }
                 PlainButton {
                     objectName: "removeCut" + freeCut.index
-                    implicitHeight: 28
                     font.pixelSize: Theme.small
                     text: qsTr("Remove")
                     Accessible.name: qsTr("Remove: %1").arg(freeCut.modelData)
@@ -216,7 +214,6 @@ Rectangle {
                 }
                 PlainButton {
                     objectName: "removeTip" + tip.index
-                    implicitHeight: 28
                     font.pixelSize: Theme.small
                     text: qsTr("Remove")
                     Accessible.name: qsTr("Remove: %1").arg(tip.modelData)

@@ -67,7 +67,6 @@ Rectangle {
             Layout.row: 0
             Layout.column: root.narrow ? 1 : 2
             Layout.alignment: Qt.AlignTop | Qt.AlignRight
-            implicitHeight: 28
             font.pixelSize: Theme.small
             text: root.open ? qsTr("Fewer") : qsTr("All %n cautions", "", root.work.cautions.length)
             onClicked: root.open = !root.open

@@ -28,7 +28,7 @@ SplitView {
 
     /// What it needs where it does not fill the window.
     readonly property real ownHeight: (root.planEditor.editing ? 0 : root.sideHeight + Theme.wide) + root.planHeight
-    readonly property real sideHeight: 480
+    readonly property real sideHeight: 640
     readonly property real planHeight: root.planEditor.editing ? 520 + Theme.wide + 440 : 300 + Theme.wide + 260
 
     readonly property alias treePanel: treePanel

@@ -51,7 +51,6 @@ Item {
         }
         PlainButton {
             objectName: root.names + "Add"
-            implicitHeight: 28
             font.pixelSize: Theme.small
             enabled: root.photos.canAdd
             text: qsTr("Add photos\u2026")

@@ -4,7 +4,7 @@ import Underbough.Ui
 
 /// A handle on the plan: a corner, or a whole thing. Drag it, or move it with the arrow keys (Shift:
 /// ten times as far); Delete takes the thing away.
-Item {
+Grip {
     id: root
 
     required property PlanEditorViewModel editor
@@ -16,12 +16,9 @@ Item {
     required property string label
 
     objectName: "planHandle_" + thingId + "_" + corner
-    width: Theme.handle
-    height: Theme.handle
     x: handleX - width / 2
     y: handleY - height / 2
     z: activeFocus ? 3 : isWhole ? 1 : 2
-    activeFocusOnTab: true
     Accessible.role: Accessible.Button
     Accessible.focusable: true
     Accessible.name: label
@@ -30,6 +27,10 @@ Item {
     function nudge(east: int, north: int, event: KeyEvent) {
         root.editor.nudge(root.thingId, root.corner, east, north, event.modifiers & Qt.ShiftModifier)
     }
+
+    onGrabbed: (x, y) => root.editor.grab(root.thingId, root.corner, x, y)
+    onDragged: (x, y) => root.editor.dragTo(x, y)
+    onDropped: root.editor.drop()
 
     Keys.onLeftPressed: (event) => root.nudge(-1, 0, event)
     Keys.onRightPressed: (event) => root.nudge(1, 0, event)
@@ -45,7 +46,7 @@ Item {
         color: root.isWhole ? Theme.paper : Theme.focus
         border.width: 2
         border.color: root.isWhole ? Theme.focus : Theme.paper
-        scale: mouse.containsMouse || mouse.pressed ? 1.3 : 1
+        scale: root.hot ? 1.3 : 1
 
         Rectangle {
             anchors.centerIn: parent
@@ -65,25 +66,5 @@ Item {
         border.width: 2
         border.color: Theme.focus
         visible: root.activeFocus
-    }
-    MouseArea {
-        id: mouse
-        anchors.fill: parent
-        hoverEnabled: true
-        preventStealing: true
-        cursorShape: pressed ? Qt.ClosedHandCursor : Qt.OpenHandCursor
-        onPressed: (event) => {
-            root.forceActiveFocus(Qt.MouseFocusReason)
-            const at = mapToItem(root.parent, event.x, event.y)
-            root.editor.grab(root.thingId, root.corner, at.x, at.y)
-        }
-        onPositionChanged: (event) => {
-            if (!pressed)
-                return
-            const at = mapToItem(root.parent, event.x, event.y)
-            root.editor.dragTo(at.x, at.y)
-        }
-        onReleased: root.editor.drop()
-        onCanceled: root.editor.drop()
     }
 }

@@ -61,12 +61,22 @@ PlanDrawing {
         id: pinch
 
         property real before: 1
+        property point at
 
         target: null
-        onActiveChanged: pinch.before = 1
+        onActiveChanged: {
+            pinch.before = 1
+            pinch.at = centroid.position
+        }
         onActiveScaleChanged: {
             root.plan.zoom(centroid.position.x, centroid.position.y, activeScale / pinch.before)
             pinch.before = activeScale
+        }
+        onCentroidChanged: {
+            if (!pinch.active)
+                return
+            root.plan.pan(centroid.position.x - pinch.at.x, centroid.position.y - pinch.at.y)
+            pinch.at = centroid.position
         }
     }
     MouseArea {
@@ -76,7 +86,7 @@ PlanDrawing {
         property bool dragged: false
 
         anchors.fill: parent
-        preventStealing: true
+        preventStealing: root.editor.drawing // else a second finger may join, to zoom
         hoverEnabled: root.editor.drawing
         cursorShape: root.editor.drawing ? Qt.CrossCursor : Qt.ArrowCursor
         onPressed: (event) => {
@@ -185,15 +195,13 @@ PlanDrawing {
 
         PlanHandle { editor: root.editor }
     }
-    Item {
+    Grip {
         id: eye
         objectName: "eye"
         visible: root.plan.hasEye && !root.editor.editing
-        width: Theme.handle
-        height: Theme.handle
         x: root.plan.eye.x - width / 2
         y: root.plan.eye.y - height / 2
-        activeFocusOnTab: true
+        onDragged: (x, y) => root.plan.walkTo(x, y)
         Accessible.role: Accessible.Slider
         Accessible.focusable: true
         Accessible.name: qsTr("Where you stand for the side view: %1").arg(root.side.bearingText)
@@ -210,26 +218,12 @@ PlanDrawing {
             color: Theme.focus
             border.width: 2
             border.color: Theme.paper
-            scale: hand.containsMouse ? 1.2 : 1
+            scale: eye.hot ? 1.2 : 1
         }
         FocusRing {
             around: eye
-            anchors.margins: 2
+            anchors.margins: 9
             radius: 14
-        }
-        MouseArea {
-            id: hand
-            anchors.fill: parent
-            hoverEnabled: true
-            preventStealing: true
-            cursorShape: Qt.OpenHandCursor
-            onPressed: eye.forceActiveFocus(Qt.MouseFocusReason)
-            onPositionChanged: (event) => {
-                if (!pressed)
-                    return
-                const at = mapToItem(root, event.x, event.y)
-                root.plan.walkTo(at.x, at.y)
-            }
         }
     }
 }

@@ -20,6 +20,8 @@ ColumnLayout {
                                     && picture.GraphicsInfo.api !== GraphicsInfo.Null
                                     && scene.status !== Loader.Error
 
+    readonly property bool beside: root.width >= 680
+
     signal limbFactsWanted
     signal sideWanted
 
@@ -78,204 +80,206 @@ ColumnLayout {
         }
     }
 
-    Item {
-        id: picture
-        objectName: "roundPicture"
+    GridLayout {
         Layout.fillWidth: true
         Layout.fillHeight: true
-        clip: true
-        activeFocusOnTab: true
-        Accessible.role: Accessible.Graphic
-        Accessible.focusable: true
-        Accessible.name: qsTr("Tree and garden in three dimensions")
-        Accessible.description: qsTr("%1 Arrow keys walk round and look from higher or lower, plus and minus go nearer or farther, 0 shows the whole tree, Page Down and Page Up choose the next limb and the one before.").arg(root.round.summary)
+        columns: root.beside ? 2 : 1
+        columnSpacing: 0
+        rowSpacing: 0
 
-        onWidthChanged: root.round.resize(width, height)
-        onHeightChanged: root.round.resize(width, height)
-
-        Keys.onPressed: (event) => {
-            event.accepted = picture.activeFocus
-            if (!picture.activeFocus)
-                return
-            switch (event.key) {
-            case Qt.Key_Left: root.round.walk(-1, 0); break
-            case Qt.Key_Right: root.round.walk(1, 0); break
-            case Qt.Key_Up: root.round.walk(0, 1); break
-            case Qt.Key_Down: root.round.walk(0, -1); break
-            case Qt.Key_Plus: root.round.zoom(1.25); break
-            case Qt.Key_Minus: root.round.zoom(0.8); break
-            case Qt.Key_0: root.round.fit(); break
-            case Qt.Key_PageDown: root.round.chooseNext(1); break
-            case Qt.Key_PageUp: root.round.chooseNext(-1); break
-            default: event.accepted = false
-            }
-        }
-
-        Loader {
-            id: scene
-            anchors.fill: parent
-        }
-        Text {
-            objectName: "roundMissing"
-            anchors { fill: parent; margins: 2 * Theme.margin }
-            visible: !root.canDraw
-            text: qsTr("Here the window is drawn without a graphics card, so the tree can't be shown in three dimensions. The view from the side and the plan show the same tree.")
-            font.pixelSize: Theme.lead
-            color: Theme.ink
-            horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
-            wrapMode: Text.WordWrap
-            Accessible.role: Accessible.StaticText
-            Accessible.name: text
-        }
-        Repeater {
-            model: root.canDraw ? root.round.quarters : []
-
-            Text {
-                id: quarter
-
-                required property int index
-                required property string modelData
-                readonly property point at: root.round.quarterPlaces[quarter.index] ?? Qt.point(-1000, -1000)
-
-                objectName: "quarter" + quarter.index
-                x: quarter.at.x - width / 2
-                y: quarter.at.y - height / 2
-                text: quarter.modelData
-                font.pixelSize: quarter.index === 0 ? Theme.heading : Theme.body
-                font.weight: quarter.index === 0 ? Font.Bold : Font.Normal
-                color: Theme.ink
-                style: Text.Outline
-                styleColor: Theme.paper
-                Accessible.ignored: true
-            }
-        }
-        LoadLegend {
-            visible: root.canDraw && picture.height >= 260
-            x: Theme.margin
-            y: Theme.wide
+        LimbPanel {
+            Layout.row: root.beside ? 0 : 1
+            Layout.column: 0
+            Layout.fillWidth: !root.beside
+            Layout.fillHeight: root.beside
+            beside: root.beside
+            showsLegend: root.canDraw
             side: root.side
+            hint: qsTr("Click a limb, or press Page Down, to see its figures.")
+            onFactsWanted: root.limbFactsWanted()
         }
-        Rectangle {
-            objectName: "roundCompass"
-            anchors { left: parent.left; bottom: parent.bottom; margins: Theme.wide }
-            visible: root.canDraw
-            width: 40
-            height: 40
-            radius: 20
-            rotation: -root.side.bearing
-            color: Theme.panel
-            border.color: Theme.edge
+        Item {
+            id: picture
+            objectName: "roundPicture"
+            Layout.row: 0
+            Layout.column: root.beside ? 1 : 0
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            clip: true
+            activeFocusOnTab: true
+            Accessible.role: Accessible.Graphic
+            Accessible.focusable: true
+            Accessible.name: qsTr("Tree and garden in three dimensions")
+            Accessible.description: qsTr("%1 Arrow keys walk round and look from higher or lower, plus and minus go nearer or farther, 0 shows the whole tree, Page Down and Page Up choose the next limb and the one before.").arg(root.round.summary)
 
-            Text {
-                anchors { horizontalCenter: parent.horizontalCenter; top: parent.top; topMargin: 1 }
-                text: "\u25b2"
-                font.pixelSize: Theme.body
-                color: Theme.grave
-                Accessible.ignored: true
-            }
-            Text {
-                anchors { centerIn: parent; verticalCenterOffset: 5 }
-                text: root.round.quarters[0]
-                font.pixelSize: Theme.small
-                font.weight: Font.Bold
-                color: Theme.ink
-                Accessible.ignored: true
-            }
-        }
-        MouseArea {
-            id: air
+            onWidthChanged: root.round.resize(width, height)
+            onHeightChanged: root.round.resize(width, height)
 
-            property point last
-            property bool dragged: false
-
-            anchors.fill: parent
-            enabled: root.canDraw
-            preventStealing: true
-            cursorShape: root.side.isSawing ? Qt.CrossCursor
-                       : air.dragged && pressed ? Qt.ClosedHandCursor : Qt.ArrowCursor
-            onPressed: (event) => {
-                picture.forceActiveFocus(Qt.MouseFocusReason)
-                air.last = Qt.point(event.x, event.y)
-                air.dragged = false
-            }
-            onPositionChanged: (event) => {
-                const right = event.x - air.last.x
-                const down = event.y - air.last.y
-                if (!air.dragged && Math.abs(right) + Math.abs(down) < 6)
+            Keys.onPressed: (event) => {
+                event.accepted = picture.activeFocus
+                if (!picture.activeFocus)
                     return
-                air.dragged = true
-                root.round.drag(right, down)
-                air.last = Qt.point(event.x, event.y)
+                switch (event.key) {
+                case Qt.Key_Left: root.round.walk(-1, 0); break
+                case Qt.Key_Right: root.round.walk(1, 0); break
+                case Qt.Key_Up: root.round.walk(0, 1); break
+                case Qt.Key_Down: root.round.walk(0, -1); break
+                case Qt.Key_Plus: root.round.zoom(1.25); break
+                case Qt.Key_Minus: root.round.zoom(0.8); break
+                case Qt.Key_0: root.round.fit(); break
+                case Qt.Key_PageDown: root.round.chooseNext(1); break
+                case Qt.Key_PageUp: root.round.chooseNext(-1); break
+                default: event.accepted = false
+                }
             }
-            onReleased: (event) => {
-                if (!air.dragged)
-                    root.round.chooseAt(event.x, event.y)
+
+            Loader {
+                id: scene
+                anchors.fill: parent
             }
-            onWheel: (wheel) => {
-                wheel.accepted = !root.wheelRolls || (wheel.modifiers & Qt.ControlModifier) !== 0
-                if (wheel.accepted)
-                    root.round.zoom(Math.pow(1.0015, wheel.angleDelta.y))
+            Text {
+                objectName: "roundMissing"
+                anchors { fill: parent; margins: 2 * Theme.margin }
+                visible: !root.canDraw
+                text: qsTr("Here the window is drawn without a graphics card, so the tree can't be shown in three dimensions. The view from the side and the plan show the same tree.")
+                font.pixelSize: Theme.lead
+                color: Theme.ink
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+                wrapMode: Text.WordWrap
+                Accessible.role: Accessible.StaticText
+                Accessible.name: text
+            }
+            Repeater {
+                model: root.canDraw ? root.round.quarters : []
+
+                Text {
+                    id: quarter
+
+                    required property int index
+                    required property string modelData
+                    readonly property point at: root.round.quarterPlaces[quarter.index] ?? Qt.point(-1000, -1000)
+
+                    objectName: "quarter" + quarter.index
+                    x: quarter.at.x - width / 2
+                    y: quarter.at.y - height / 2
+                    text: quarter.modelData
+                    font.pixelSize: quarter.index === 0 ? Theme.heading : Theme.body
+                    font.weight: quarter.index === 0 ? Font.Bold : Font.Normal
+                    color: Theme.ink
+                    style: Text.Outline
+                    styleColor: Theme.paper
+                    Accessible.ignored: true
+                }
+            }
+            Rectangle {
+                objectName: "roundCompass"
+                anchors { left: parent.left; bottom: parent.bottom; margins: Theme.wide }
+                visible: root.canDraw
+                width: 40
+                height: 40
+                radius: 20
+                rotation: -root.side.bearing
+                color: Theme.panel
+                border.color: Theme.edge
+
+                Text {
+                    anchors { horizontalCenter: parent.horizontalCenter; top: parent.top; topMargin: 1 }
+                    text: "\u25b2"
+                    font.pixelSize: Theme.body
+                    color: Theme.grave
+                    Accessible.ignored: true
+                }
+                Text {
+                    anchors { centerIn: parent; verticalCenterOffset: 5 }
+                    text: root.round.quarters[0]
+                    font.pixelSize: Theme.small
+                    font.weight: Font.Bold
+                    color: Theme.ink
+                    Accessible.ignored: true
+                }
+            }
+            MouseArea {
+                id: air
+
+                property point last
+                property bool dragged: false
+
+                anchors.fill: parent
+                enabled: root.canDraw
+                cursorShape: root.side.isSawing ? Qt.CrossCursor
+                           : air.dragged && pressed ? Qt.ClosedHandCursor : Qt.ArrowCursor
+                onPressed: (event) => {
+                    picture.forceActiveFocus(Qt.MouseFocusReason)
+                    air.last = Qt.point(event.x, event.y)
+                    air.dragged = false
+                }
+                onPositionChanged: (event) => {
+                    const right = event.x - air.last.x
+                    const down = event.y - air.last.y
+                    if (!air.dragged && Math.abs(right) + Math.abs(down) < 6)
+                        return
+                    air.dragged = true
+                    root.round.drag(right, down)
+                    air.last = Qt.point(event.x, event.y)
+                }
+                onReleased: (event) => {
+                    if (!air.dragged)
+                        root.round.chooseAt(event.x, event.y)
+                }
+                onWheel: (wheel) => {
+                    wheel.accepted = !root.wheelRolls || (wheel.modifiers & Qt.ControlModifier) !== 0
+                    if (wheel.accepted)
+                        root.round.zoom(Math.pow(1.0015, wheel.angleDelta.y))
+                }
+            }
+            PinchHandler {
+                id: pinch
+
+                property real before: 1
+
+                target: null
+                onActiveChanged: pinch.before = 1
+                onActiveScaleChanged: {
+                    root.round.zoom(activeScale / pinch.before)
+                    pinch.before = activeScale
+                }
+            }
+            FocusRing {
+                around: picture
+                anchors.margins: 1
+            }
+            Row {
+                anchors { right: parent.right; bottom: parent.bottom; margins: Theme.gap }
+                spacing: 4
+                visible: root.canDraw
+
+                PlainButton {
+                    objectName: "roundCloser"
+                    width: Theme.control
+                    leftPadding: 0
+                    rightPadding: 0
+                    text: "+"
+                    Accessible.name: qsTr("Nearer")
+                    onClicked: root.round.zoom(1.25)
+                }
+                PlainButton {
+                    objectName: "roundFarther"
+                    width: Theme.control
+                    leftPadding: 0
+                    rightPadding: 0
+                    text: "\u2212"
+                    Accessible.name: qsTr("Farther")
+                    onClicked: root.round.zoom(0.8)
+                }
+                PlainButton {
+                    objectName: "roundFit"
+                    visible: !root.round.isFitted
+                    text: qsTr("All of it")
+                    Accessible.name: qsTr("Show the whole tree")
+                    onClicked: root.round.fit()
+                }
             }
         }
-        PinchHandler {
-            id: pinch
-
-            property real before: 1
-
-            target: null
-            onActiveChanged: pinch.before = 1
-            onActiveScaleChanged: {
-                root.round.zoom(activeScale / pinch.before)
-                pinch.before = activeScale
-            }
-        }
-        FocusRing {
-            around: picture
-            anchors.margins: 1
-        }
-        Row {
-            anchors { right: parent.right; bottom: parent.bottom; margins: Theme.gap }
-            spacing: 4
-            visible: root.canDraw
-
-            PlainButton {
-                objectName: "roundCloser"
-                width: Theme.control
-                leftPadding: 0
-                rightPadding: 0
-                text: "+"
-                Accessible.name: qsTr("Nearer")
-                onClicked: root.round.zoom(1.25)
-            }
-            PlainButton {
-                objectName: "roundFarther"
-                width: Theme.control
-                leftPadding: 0
-                rightPadding: 0
-                text: "\u2212"
-                Accessible.name: qsTr("Farther")
-                onClicked: root.round.zoom(0.8)
-            }
-            PlainButton {
-                objectName: "roundFit"
-                visible: !root.round.isFitted
-                text: qsTr("All of it")
-                Accessible.name: qsTr("Show the whole tree")
-                onClicked: root.round.fit()
-            }
-        }
-    }
-
-    LimbBar {
-        Layout.fillWidth: true
-        Layout.fillHeight: false
-        Layout.leftMargin: Theme.margin
-        Layout.rightMargin: Theme.gap
-        Layout.topMargin: Theme.gap
-        Layout.bottomMargin: Theme.gap
-        side: root.side
-        hint: qsTr("Click a limb, or press Page Down, to see its figures.")
-        onFactsWanted: root.limbFactsWanted()
     }
 }

@@ -4,7 +4,7 @@ import Underbough.Ui
 
 /// A handle on one station of a limb. Drag it, or move it with the arrow keys (Shift: ten times as
 /// far), thicken the wood there with + and -, grow a limb with Insert, erase the limb with Delete.
-Item {
+Grip {
     id: root
 
     required property SideViewModel side
@@ -19,13 +19,10 @@ Item {
     required property string label
 
     objectName: "handle-" + limbId + "-" + station
-    width: Theme.handle
-    height: Theme.handle
     x: handleX - width / 2
     y: handleY - height / 2
     z: activeFocus ? 3 : isChosen ? 2 : 1
     visible: isShown
-    activeFocusOnTab: true
     Accessible.role: Accessible.Button
     Accessible.focusable: true
     Accessible.name: label
@@ -36,6 +33,9 @@ Item {
     }
 
     onActiveFocusChanged: if (activeFocus) root.side.chooseLimb(limbId)
+    onGrabbed: root.side.grab(root.limbId, root.station)
+    onDragged: (x, y) => root.side.dragTo(x, y)
+    onDropped: root.side.drop()
 
     Keys.onLeftPressed: (event) => root.nudge(-1, 0, event.modifiers & Qt.ShiftModifier)
     Keys.onRightPressed: (event) => root.nudge(1, 0, event.modifiers & Qt.ShiftModifier)
@@ -64,8 +64,8 @@ Item {
         color: root.isChosen ? Theme.focus : Theme.paper
         border.width: root.isChosen ? 2 : 1.5
         border.color: root.isChosen ? Theme.paper : Theme.focus
-        scale: mouse.containsMouse || mouse.pressed ? 1.5 : 1
-        opacity: root.isChosen || mouse.containsMouse ? 1 : 0.6
+        scale: root.hot ? 1.5 : 1
+        opacity: root.isChosen || root.hot ? 1 : 0.6
     }
     Rectangle {
         anchors.centerIn: parent
@@ -76,24 +76,5 @@ Item {
         border.width: 2
         border.color: Theme.focus
         visible: root.activeFocus
-    }
-    MouseArea {
-        id: mouse
-        anchors.fill: parent
-        hoverEnabled: true
-        preventStealing: true
-        cursorShape: pressed ? Qt.ClosedHandCursor : Qt.OpenHandCursor
-        onPressed: {
-            root.forceActiveFocus(Qt.MouseFocusReason)
-            root.side.grab(root.limbId, root.station)
-        }
-        onPositionChanged: (event) => {
-            if (!pressed)
-                return
-            const at = mapToItem(root.parent, event.x, event.y)
-            root.side.dragTo(at.x, at.y)
-        }
-        onReleased: root.side.drop()
-        onCanceled: root.side.drop()
     }
 }

@@ -4,7 +4,7 @@ import Underbough.Ui
 
 /// A handle on the chosen limb's thickness or its leaf. Drag it, or make more and less of it with the
 /// arrow keys or plus and minus (Shift: ten times as far).
-Item {
+Grip {
     id: root
 
     required property LimbShapeViewModel shape
@@ -16,16 +16,17 @@ Item {
     readonly property string mark: ["\u2194", "\u25c2", "\u25cc", "\u2193"][root.corner]
 
     objectName: "shapeHandle" + corner
-    width: Theme.handle
-    height: Theme.handle
     x: handleX - width / 2
     y: handleY - height / 2
     z: activeFocus ? 3 : 2
-    activeFocusOnTab: true
     Accessible.role: Accessible.Button
     Accessible.focusable: true
     Accessible.name: label
     Accessible.description: qsTr("Arrow up or plus: more, arrow down or minus: less, Shift for ten times as much")
+
+    onGrabbed: root.shape.grab(root.corner)
+    onDragged: (x, y) => root.shape.dragTo(x, y)
+    onDropped: root.shape.drop()
 
     Keys.onPressed: (event) => {
         const more = [Qt.Key_Plus, Qt.Key_Up, Qt.Key_Right].includes(event.key)
@@ -43,7 +44,7 @@ Item {
         color: Theme.paper
         border.width: 2
         border.color: root.corner === 0 ? Theme.focus : Theme.good
-        scale: mouse.containsMouse || mouse.pressed ? 1.2 : 1
+        scale: root.hot ? 1.2 : 1
 
         Text {
             anchors.centerIn: parent
@@ -54,26 +55,7 @@ Item {
     }
     FocusRing {
         around: root
-        anchors.margins: 1
+        anchors.margins: 8
         radius: 16
-    }
-    MouseArea {
-        id: mouse
-        anchors.fill: parent
-        hoverEnabled: true
-        preventStealing: true
-        cursorShape: pressed ? Qt.ClosedHandCursor : Qt.OpenHandCursor
-        onPressed: {
-            root.forceActiveFocus(Qt.MouseFocusReason)
-            root.shape.grab(root.corner)
-        }
-        onPositionChanged: (event) => {
-            if (!pressed)
-                return
-            const at = mapToItem(root.parent, event.x, event.y)
-            root.shape.dragTo(at.x, at.y)
-        }
-        onReleased: root.shape.drop()
-        onCanceled: root.shape.drop()
     }
 }

@@ -40,7 +40,7 @@ QtObject {
     readonly property int margin: 20
     readonly property int radius: 8
     readonly property int control: 34
-    readonly property int handle: 30
+    readonly property int finger: 44 // what a finger finds: 9 mm and more on most screens
 
     readonly property int quick: 120 // milliseconds
 

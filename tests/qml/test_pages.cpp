@@ -8,7 +8,12 @@
 #include <QDropEvent>
 #include <QFile>
 #include <QMimeData>
+#include <QMouseEvent>
+#include <QPointingDevice>
 #include <QQuickWindow>
+#include <QTabletEvent>
+
+#include <thread>
 
 namespace {
 
@@ -24,12 +29,44 @@ const model::Limb& limbOf(const app::Workspace& workspace, const QString& id)
     return tree.limbs.at(model::limbIndex(tree, id.toStdString()));
 }
 
+/// The model's own, which wait before they search.
+app::Works heldWorks(const std::atomic<bool>& holds)
+{
+    auto works = app::modelWorks(tables());
+    works.full = [full = works.full, &holds](const app::Ask& ask, const std::atomic<bool>& cancel) {
+        while (holds && !cancel)
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return full(ask, cancel);
+    };
+    return works;
+}
+
+void send(QQuickWindow& window, QEvent::Type pen, QEvent::Type mouse, QPointF at)
+{
+    static const QPointingDevice device(
+        QStringLiteral("pen"), 17, QInputDevice::DeviceType::Stylus,
+        QPointingDevice::PointerType::Pen,
+        QInputDevice::Capability::Position | QInputDevice::Capability::Pressure, 1, 1);
+    const QPointF global = window.mapToGlobal(at);
+    const bool isUp = mouse == QEvent::MouseButtonRelease;
+    const auto button = mouse == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
+    const auto buttons = isUp ? Qt::NoButton : Qt::LeftButton;
+    QTabletEvent tablet(pen, &device, at, global, isUp ? 0.0 : 0.5, 0, 0, 0, 0, 0, Qt::NoModifier,
+                        button, buttons);
+    tablet.ignore();
+    QCoreApplication::sendEvent(&window, &tablet);
+    if (tablet.isAccepted())
+        return;
+    QMouseEvent event(mouse, at, global, button, buttons, Qt::NoModifier, &device);
+    QCoreApplication::sendEvent(&window, &event);
+}
+
 } // namespace
 
 TestPages::TestPages(QObject* parent)
     : QObject(parent),
       pages_(tables(), app::Units(QLocale(QLocale::English), app::Measures::metric),
-             app::modelWorks(tables()), std::chrono::year(2025) / 7 / 3, app::builtInExamples())
+             heldWorks(holdsSearch_), std::chrono::year(2025) / 7 / 3, app::builtInExamples())
 {
     restart();
 }
@@ -77,6 +114,33 @@ bool TestPages::drop(QQuickItem* onto, const QUrl& file) const
     QDropEvent drop(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
     QCoreApplication::sendEvent(onto->window(), &drop);
     return drop.isAccepted();
+}
+
+void TestPages::setHoldsSearch(bool holds)
+{
+    holdsSearch_ = holds;
+    emit holdsSearchChanged();
+}
+
+void TestPages::pen(QQuickItem* over, const QList<QPointF>& places) const
+{
+    auto& window = *over->window();
+    for (qsizetype i = 0; i < places.size(); ++i)
+        send(window, i == 0 ? QEvent::TabletPress : QEvent::TabletMove,
+             i == 0 ? QEvent::MouseButtonPress : QEvent::MouseMove, over->mapToScene(places[i]));
+    send(window, QEvent::TabletRelease, QEvent::MouseButtonRelease,
+         over->mapToScene(places.back()));
+}
+
+double TestPages::diameter_m(const QString& limb, int station) const
+{
+    return limbOf(pages_.workspace, limb).stations.at(static_cast<std::size_t>(station)).diameter_m;
+}
+
+double TestPages::utilisation(const QString& limb) const
+{
+    const auto* load = pages_.workspace.load(limb.toStdString());
+    return load ? load->utilisation : -1.0;
 }
 
 int TestPages::limbCount() const

@@ -6,6 +6,8 @@
 #include <QQuickItem>
 #include <QTemporaryDir>
 
+#include <atomic>
+
 /// The window's view-models over the small garden of the tests, on a fixed day, in English and
 /// metric, for a test written in QML.
 class TestPages : public QObject {
@@ -33,6 +35,8 @@ class TestPages : public QObject {
     Q_PROPERTY(app::WhyViewModel* why READ why CONSTANT FINAL)
     Q_PROPERTY(app::OffersViewModel* offers READ offers CONSTANT FINAL)
     Q_PROPERTY(app::StagesViewModel* stages READ stages CONSTANT FINAL)
+    Q_PROPERTY(
+        bool holdsSearch READ holdsSearch WRITE setHoldsSearch NOTIFY holdsSearchChanged FINAL)
 
 public:
     explicit TestPages(QObject* parent = nullptr);
@@ -61,6 +65,10 @@ public:
     [[nodiscard]] app::OffersViewModel* offers() { return &pages_.offers; }
     [[nodiscard]] app::StagesViewModel* stages() { return &pages_.stages; }
 
+    /// The search for cuts comes to no end until this is false again, or it is stopped.
+    [[nodiscard]] bool holdsSearch() const { return holdsSearch_; }
+    void setHoldsSearch(bool holds);
+
     /// The small garden anew, without a file.
     Q_INVOKABLE void restart();
     /// A file in a folder of the test's own.
@@ -71,10 +79,20 @@ public:
     Q_INVOKABLE QUrl picture(const QString& name) const;
     /// Drags a file from another program onto the middle of an item. \returns whether it was taken
     Q_INVOKABLE bool drop(QQuickItem* onto, const QUrl& file) const;
+    /// A stroke of a pen over an item, in its pixels. Qt gives what a pen does to the window as it
+    /// is and, where nothing takes that, once more as if a mouse had done it: so does this.
+    Q_INVOKABLE void pen(QQuickItem* over, const QList<QPointF>& places) const;
     Q_INVOKABLE int limbCount() const;
+    Q_INVOKABLE double diameter_m(const QString& limb, int station) const;
+    /// Share of its strength that a limb needs; less than 0: not known.
+    Q_INVOKABLE double utilisation(const QString& limb) const;
     Q_INVOKABLE double height_m(const QString& limb, int station) const;
+
+signals:
+    void holdsSearchChanged();
 
 private:
     QTemporaryDir folder_;
+    std::atomic<bool> holdsSearch_{false};
     app::Pages pages_;
 };

@@ -297,6 +297,64 @@ TestCase {
         verify(findChild(window.contentItem, "leave-bough"))
     }
 
+    function test_18_theSearchIsStoppedAndTakenUpAgain() {
+        const line = child("searchLine")
+        tryCompare(line, "visible", false, 60000)
+        pages.holdsSearch = true
+        pages.side.chooseLimb("bough")
+        pages.side.thicken("bough", 0, 4)
+        tryCompare(pages.answers, "isBusy", true)
+        tryCompare(line, "visible", true, 2000) // 0.3 s
+        const figure = pages.answers.stormHeadline
+        mouseClick(findChild(line, "stopWork"))
+        tryCompare(pages.answers, "isBusy", false)
+        verify(pages.answers.isStopped)
+        verify(line.visible)
+        compare(child("searchText").text, "Stopped. Cuts, sun and ranges are not those of what is drawn now.")
+        tryCompare(pages.garden, "isBusy", false)
+        // What answers under the hand still does, and a change starts the search again.
+        pages.side.thicken("bough", 0, -8)
+        tryVerify(() => pages.answers.stormHeadline !== figure)
+        tryCompare(pages.answers, "isBusy", true)
+        verify(!pages.answers.isStopped)
+        tryVerify(() => findChild(line, "stopWork").visible)
+        mouseClick(findChild(line, "stopWork"))
+        verify(pages.answers.isStopped)
+        pages.holdsSearch = false
+        mouseClick(child("goOn"))
+        tryCompare(pages.work, "isCurrent", true, 60000)
+        tryCompare(line, "visible", false, 60000)
+    }
+
+    function test_19_aLimbGrownByKeyFromATipCarriesItself() {
+        for (const [limb, station] of [["stem", 2], ["bough", 2]]) {
+            pages.side.growLimb(limb, station)
+            const grown = pages.side.chosenLimb
+            verify(pages.diameter_m(grown, 0) <= pages.diameter_m(limb, station))
+            tryVerify(() => pages.utilisation(grown) >= 0, 20000)
+            settle()
+            verify(pages.utilisation(grown) < 1, grown + ": " + pages.utilisation(grown))
+            pages.garden.undo()
+        }
+    }
+
+    function test_20_theChosenLimbsFiguresAreReadInFullAndNothingMoves() {
+        const drawing = child("sideDrawing")
+        const before = [drawing.x, drawing.y, drawing.width, drawing.height]
+        pages.side.chooseLimb("bough")
+        settle()
+        const load = child("limbLoadText")
+        verify(load.text.length > 60)
+        for (const text of [load, child("limbFactsText")])
+            verify(!text.truncated && text.contentWidth <= text.width + 1, text.text)
+        compare([drawing.x, drawing.y, drawing.width, drawing.height].join(), before.join())
+        // The drawing has the height of the panel beneath its buttons, and the tree most of it.
+        verify(pages.side.isFitted)
+        verify(drawing.height > 0.8 * drawing.parent.parent.height)
+        const high = pages.station("stem", 1).y - pages.station("stem", 2).y // 3 of 5 m and the leaf over it
+        verify(high / 3 * 6.6 > 0.7 * drawing.height, high + " of " + drawing.height)
+    }
+
     function test_90_theWorkComesOnPaperByKeysAlone() {
         keyClick(Qt.Key_P, Qt.ControlModifier)
         tryVerify(() => pages.paper.pageCount > 1, 60000)

@@ -63,6 +63,30 @@ TEST_F(SideSceneTest, AllOfTheTreeIsOnTheCanvasFromEveryBearing)
     }
 }
 
+TEST_F(SideSceneTest, TheTreeIsAsLargeAsFitsAboveTheNamesInTheGround)
+{
+    const int rows = groundRows(garden_, tree_, frame_, kCanvas);
+    EXPECT_GE(rows, 1); // a path and a bed
+    frame_ = fittedSideFrame(tree_, 0.0, kCanvas, rows);
+    const double left = kCanvas.height() - frame_.pixelsPerMetre * model::height_m(tree_);
+    const double beside = kCanvas.width() - 2.0 * frame_.pixelsPerMetre * reach_m(tree_);
+    EXPECT_LE(std::min(left - 25.0 * rows, beside - 40.0), 46.0 + 1e-9);
+    for (const auto& band : scene().bands)
+        EXPECT_LT(band.row, rows);
+    EXPECT_EQ(groundRows(model::Garden{}, tree_, frame_, kCanvas), 0);
+}
+
+TEST_F(SideSceneTest, TheRoomForNamesIsTheSameWhicheverWayOneLooks)
+{
+    const int rows = groundRows(garden_, tree_, frame_, kCanvas);
+    for (double bearing = 0.0; bearing < 360.0; bearing += 45.0) {
+        frame_.bearing_deg = bearing;
+        EXPECT_EQ(groundRows(garden_, tree_, frame_, kCanvas), rows);
+        for (const auto& band : scene().bands)
+            EXPECT_LT(band.row, std::max(rows, 1));
+    }
+}
+
 TEST_F(SideSceneTest, WoodIsDrawnAsThickAsItIs)
 {
     const auto found = scene();
