@@ -324,7 +324,7 @@ ApplicationWindow {
             id: cautions
             Layout.fillWidth: true
             work: window.work
-            mostHeight: window.height < 560 ? (open ? 0.6 : 0.32) * window.height : Infinity
+            mostHeight: window.height < 560 ? (open ? 0.6 : 0.23) * window.height : Infinity
         }
     }
     SearchLine {

@@ -22,7 +22,7 @@ double skyAbove(QSizeF canvas)
 double groundBelow(QSizeF canvas, int rows)
 {
     return std::clamp(kGroundEdge + rows * kGroundRow, kLeastGround,
-                      std::max(kLeastGround, 0.22 * canvas.height()));
+                      std::max(kLeastGround, 0.5 * canvas.height() - 80.0));
 }
 
 } // namespace

@@ -41,8 +41,10 @@ std::optional<LimbShade> shadeOf(const SideKept& kept, const std::string& limb)
 std::function<void(QPainter&)> sidePainter(std::shared_ptr<const SideKept> kept, QSizeF canvas)
 {
     return [kept, canvas](QPainter& painter) {
-        const auto frame =
-            fittedSideFrame(kept->drawn, tellingBearing_deg(*kept->garden, kept->drawn), canvas);
+        const double bearing_deg = tellingBearing_deg(*kept->garden, kept->drawn);
+        const auto first = fittedSideFrame(kept->drawn, bearing_deg, canvas);
+        const auto frame = fittedSideFrame(kept->drawn, bearing_deg, canvas,
+                                           groundRows(*kept->garden, kept->drawn, first, canvas));
         const SideInput input{*kept->garden,
                               kept->drawn,
                               kept->shown,

@@ -13,7 +13,9 @@ Rectangle {
     property bool open: false
     /// The most that they may cover of a small window.
     property real mostHeight: Infinity
-    readonly property bool narrow: width < 800
+    /// A window so low that there is no room for more than the words.
+    readonly property bool low: root.mostHeight < Infinity
+    readonly property bool narrow: width < 800 && !root.low
 
     implicitHeight: rows.implicitHeight + 2 * Theme.gap + 4
     color: Theme.panel
@@ -35,7 +37,7 @@ Rectangle {
         rowSpacing: 4
 
         Text {
-            id: title
+            visible: !root.low || root.open
             Layout.alignment: Qt.AlignTop
             text: qsTr("Before you cut")
             font.pixelSize: Theme.body

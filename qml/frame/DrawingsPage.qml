@@ -28,7 +28,8 @@ SplitView {
 
     /// What it needs where it does not fill the window.
     readonly property real ownHeight: (root.planEditor.editing ? 0 : root.sideHeight + Theme.wide) + root.planHeight
-    readonly property real sideHeight: 640
+    /// No more than a window can show of it at once, but where the limb's figures stand under it.
+    readonly property real sideHeight: root.width >= 682 ? Math.max(340, Math.min(640, 0.72 * Window.height)) : 580
     readonly property real planHeight: root.planEditor.editing ? 520 + Theme.wide + 440 : 300 + Theme.wide + 260
 
     readonly property alias treePanel: treePanel

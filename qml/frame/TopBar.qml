@@ -129,7 +129,7 @@ Rectangle {
                 Layout.fillWidth: true // it gives way before the buttons lose letters
                 Layout.minimumWidth: 132
                 Layout.preferredWidth: root.tight && !root.narrow ? 132 : 200
-                Layout.maximumWidth: Layout.preferredWidth
+                Layout.maximumWidth: 200
                 onActivated: (index) => root.garden.chooseTree(index)
             }
             BarButton {
