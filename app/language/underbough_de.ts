@@ -2215,6 +2215,10 @@ mehr darf jetzt nicht weg</translation>
         <source>Dark colours</source>
         <translation>Dunkle Farben</translation>
     </message>
+    <message>
+        <source>No tree yet</source>
+        <translation>Noch kein Baum</translation>
+    </message>
 </context>
 <context>
     <name>TreeSheet</name>
@@ -6888,6 +6892,11 @@ mehr darf jetzt nicht weg</translation>
     <message>
         <source>direct sun a day over the growing season</source>
         <translation>direkte Sonne am Tag, im Mittel der Wachstumszeit</translation>
+    </message>
+    <message>
+        <source>limb %1</source>
+        <comment>a limb without a name, by its number</comment>
+        <translation>Ast %1</translation>
     </message>
 </context>
 <context>

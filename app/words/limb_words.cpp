@@ -1,5 +1,7 @@
 #include "app/words/limb_words.hpp"
 
+#include <QRegularExpression>
+
 namespace app {
 
 QStringList vigourWords()
@@ -36,6 +38,16 @@ QStringList defectWords()
 QStringList densityWords()
 {
     return {Words::tr("Sparse"), Words::tr("Medium"), Words::tr("Dense")};
+}
+
+QString limbIdWords(const std::string& id)
+{
+    static const QRegularExpression drawn(QStringLiteral("^limb-([0-9]+)$"));
+    const QString text = QString::fromStdString(id);
+    const auto match = drawn.match(text);
+    return match.hasMatch()
+               ? Words::tr("limb %1", "a limb without a name, by its number").arg(match.captured(1))
+               : text;
 }
 
 } // namespace app

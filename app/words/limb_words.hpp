@@ -12,4 +12,7 @@ namespace app {
 [[nodiscard]] QStringList defectWords();
 [[nodiscard]] QStringList densityWords();
 
+/// What a limb is called that nobody has named: its id, which for a limb drawn here is "limb 7".
+[[nodiscard]] QString limbIdWords(const std::string& id);
+
 } // namespace app

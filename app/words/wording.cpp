@@ -1,5 +1,7 @@
 #include "app/words/wording.hpp"
 
+#include "app/words/limb_words.hpp"
+
 namespace app {
 namespace {
 
@@ -29,7 +31,8 @@ const auto* named(const Things& things, const std::string& id)
 QString limbName(const Wording& wording, const std::string& id)
 {
     const auto* limb = named(wording.tree.limbs, id);
-    return quoted(limb ? limb->name : std::string(), id);
+    const bool isNamed = limb && !limb->name.empty();
+    return quoted(isNamed ? limb->name : limbIdWords(id).toStdString(), id);
 }
 
 QString thingName(const model::Garden& garden, const std::string& id)

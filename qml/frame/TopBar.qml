@@ -126,6 +126,8 @@ Rectangle {
                 label: qsTr("Tree")
                 model: root.garden.trees
                 currentIndex: root.garden.treeIndex
+                enabled: count > 0
+                displayText: count > 0 ? currentText : qsTr("No tree yet")
                 Layout.fillWidth: true // it gives way before the buttons lose letters
                 Layout.minimumWidth: 132
                 Layout.preferredWidth: root.tight && !root.narrow ? 132 : 200

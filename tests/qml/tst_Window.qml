@@ -330,6 +330,7 @@ TestCase {
         for (const [limb, station] of [["stem", 2], ["bough", 2]]) {
             pages.side.growLimb(limb, station)
             const grown = pages.side.chosenLimb
+            compare(pages.side.limbName, "limb 1")
             verify(pages.diameter_m(grown, 0) <= pages.diameter_m(limb, station))
             tryVerify(() => pages.utilisation(grown) >= 0, 20000)
             settle()

@@ -1,3 +1,4 @@
+#include "app/words/limb_words.hpp"
 #include "app/words/sketch_words.hpp"
 #include "app/words/step_words.hpp"
 #include "tests/app/words/told_garden.hpp"
@@ -71,6 +72,13 @@ TEST(StepWords, NameEveryStep)
     EXPECT_EQ(shown(stepValue({Quantity::windForce, 1042.0, "", ""}, kMetric)), "1.04 kN");
     EXPECT_EQ(shown(stepValue({Quantity::principalStress, 13.73e6, "", ""}, kMetric)), "13.7 MPa");
     EXPECT_EQ(shown(stepValue({Quantity::strength, 0.0, "", ""}, kMetric)), "none is counted on");
+}
+
+TEST(LimbWords, ALimbDrawnHereIsCalledByItsNumberAndOthersByTheirId)
+{
+    EXPECT_EQ(limbIdWords("limb-12"), QStringLiteral("limb 12"));
+    for (const char* id : {"limb-12-a", "old-limb-3", "limb-", "stem"})
+        EXPECT_EQ(limbIdWords(id), QLatin1String(id));
 }
 
 } // namespace
