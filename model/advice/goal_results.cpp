@@ -94,7 +94,8 @@ double shootThatShades_m(const LightGoals& light, const Tree& standing, double w
     constexpr double kFarthest_m = 16.0;
     constexpr int kHalves = 10; // to 2 cm
     const auto holds = [&](double shoot_m) {
-        return light.light(growth::grown(standing, shoot_m)).front() >= wanted - kNearlyMet;
+        return light.light(growth::grown(standing, shoot_m)).front() >=
+               enoughLight(wanted) - kNearlyMet;
     };
     if (holds(kFarthest_m))
         return std::numeric_limits<double>::infinity();
@@ -120,7 +121,7 @@ void measureLight(const Patient& patient, const Tree& standing, double leafShare
     result.before = light.now().front();
     result.after = light.light(standing).front();
     result.atBest = light.without().front();
-    if (*result.after < *result.wanted - kNearlyMet) {
+    if (*result.after < enoughLight(*result.wanted) - kNearlyMet) {
         result.state = GoalResult::State::missed;
         return;
     }

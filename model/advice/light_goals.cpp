@@ -54,7 +54,7 @@ LightGoals::LightGoals(const Garden& garden, const Tree& tree, const Surrounding
                               std::vector{light::levelSurface(garden.plantings[wish.planting])},
                               question);
         moles_.push_back(wish.moles ? 1 : 0);
-        wanted_.push_back(wish.wanted);
+        wanted_.push_back(enoughLight(wish.wanted));
         without_.push_back(amount(moles_.size() - 1, studies_.back().without()));
     }
     now_ = light(tree);

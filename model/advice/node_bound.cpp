@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 
 namespace model::advice {
 namespace {
@@ -15,6 +16,7 @@ constexpr double kClose = 1e-10; ///< bound and blend this close: nothing more i
 constexpr double kSlack = 1e-9;  ///< rounding in sums of help
 constexpr double kNoRoom = 1e-9; ///< so that nothing is divided by 0
 constexpr std::size_t kKnownMost = 250;
+constexpr std::size_t kBindingMost = 6; // few rows bind at once, and each makes bounds dearer
 constexpr int kRounds = 60;
 
 } // namespace
@@ -55,6 +57,22 @@ void Bounder::add(const Reach& reach)
             reach_.asked.push_back(reach.asked[goal]);
             reach_.helps.push_back(reach.helps[goal]);
         }
+}
+
+Reach Bounder::binding(const NodeBound& found) const
+{
+    std::vector<std::size_t> rows;
+    for (std::size_t row = decisions_.goals; row < reach_.asked.size(); ++row)
+        if (found.prices[row] > 0.0)
+            rows.push_back(row);
+    std::ranges::stable_sort(rows, std::ranges::greater{},
+                             [&](std::size_t row) { return found.prices[row]; });
+    Reach binding;
+    for (const auto row : rows | std::views::take(kBindingMost)) {
+        binding.asked.push_back(reach_.asked[row]);
+        binding.helps.push_back(reach_.helps[row]);
+    }
+    return binding;
 }
 
 double Bounder::hairs(std::size_t cuts, double wound_m2) const
@@ -212,6 +230,7 @@ NodeBound Bounder::bound(Allowed& allowed, double cutoff)
         known_.erase(known_.begin(),
                      known_.begin() + static_cast<std::ptrdiff_t>(known_.size() - kKnownMost / 2));
     charge(best);
+    found.prices = best;
     tree_.leastSums(charged_, allowed, least_);
     tree_.leastThrough(charged_, allowed, least_, through_);
     double paid = 0.0;

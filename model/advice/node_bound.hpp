@@ -16,8 +16,9 @@ struct NodeBound {
     double bound{}; ///< none of them costs less; infinite: there is none
     /// The cheapest blend of choices that reaches every goal: how much of each option is in it.
     PerOption weight;
-    Picks cheapest; ///< the choice that has the most of the blend
-    bool whole{};   ///< it is all of the blend
+    Picks cheapest;             ///< the choice that has the most of the blend
+    bool whole{};               ///< it is all of the blend
+    std::vector<double> prices; ///< at which it was found: of Reach's rows, then of limits
 };
 
 /// Bounds by the linear relaxation, in the form of Dantzig and Wolfe (1960, from memory): blends of
@@ -33,6 +34,9 @@ public:
     /// Holds to this as well, where it says anything else.
     void add(const Reach& reach);
     [[nodiscard]] const Reach& reach() const { return reach_; }
+    /// Of what was added, the rows that a bound rests on most: they hold for all parts of its set
+    /// of choices as well.
+    [[nodiscard]] Reach binding(const NodeBound& found) const;
 
     /// Bound over a set of choices. Options that no choice cheaper than `cutoff` takes are struck
     /// from `allowed`.

@@ -29,6 +29,7 @@ struct Node {
     Allowed allowed;
     double bound{};
     long number{}; ///< as they were made: the elder of equals goes first
+    Reach told{};  ///< what looks at nodes that it is a part of have told of help, and still binds
 };
 struct LaterOf {
     bool operator()(const Node& a, const Node& b) const
@@ -137,6 +138,7 @@ private:
         node.bound = std::max(node.bound, found.bound);
         if (node.bound >= cutoff())
             return false;
+        node.told = bounder_.binding(found);
         consider(found.cheapest);
         return node.bound < cutoff() && halve(node, found);
     }
@@ -148,6 +150,7 @@ private:
         Reach reach = known_;
         decisions_.lookCloser(node.allowed, cutoff(), {}, reach);
         bounder_.set(reach);
+        bounder_.add(node.told);
     }
 
     /// Where the blend looks better than it is: what it takes is believed in, and looked at
@@ -216,7 +219,7 @@ private:
         if (!halves)
             return false;
         node.allowed = std::move(halves->likelier);
-        waiting_.push({std::move(halves->rest), node.bound, ++made_});
+        waiting_.push({std::move(halves->rest), node.bound, ++made_, node.told});
         return true;
     }
 
