@@ -110,8 +110,7 @@ TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
 }
 
 // Law: no set of cuts relieves much more than the offer; the search proves it (A1, A6), which
-// doesn't know of the offers or how they are come upon. Beyond 15 % of the leaf what holds the
-// offers back is inner leaf that must stay on each limb, which the bound doesn't know: not proven.
+// doesn't know of the offers or how they are come upon.
 TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
 {
     constexpr double kCloseTo =
@@ -123,8 +122,6 @@ TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
     const Patient patient{asked.garden,  tree,  asked.foliations[0],
                           asked.species, kDate, &asked.around};
     for (const auto& offer : relief->offers) {
-        if (offer.leafMost > 0.16)
-            break;
         Targets targets(patient,
                         {{GoalKind::relief, Want::must, "", *offer.reached[0] - kCloseTo, {}, {}}});
         Ease headroomAside = targets.whole(); // each thing is looked at by itself
