@@ -6898,6 +6898,10 @@ mehr darf jetzt nicht weg</translation>
         <comment>a limb without a name, by its number</comment>
         <translation>Ast %1</translation>
     </message>
+    <message>
+        <source>Cut as well so that %1 keeps leaf inside: without this cut the others would leave it only %2 of its leaf on its inner two thirds.</source>
+        <translation>Fällt mit, damit %1 innen Laub behält: Ohne diesen Schnitt ließen die anderen nur %2 seines Laubs auf den inneren zwei Dritteln.</translation>
+    </message>
 </context>
 <context>
     <name>WorkCard</name>

@@ -174,6 +174,11 @@ QString shapeSentence(const Parts& p)
             return Words::tr("%1 would be stripped inside and keep its leaf at the end only, which "
                              "makes it whip and break.")
                 .arg(p.who());
+        if (f.severity == model::advice::Severity::inform)
+            return Words::tr(
+                       "Cut as well so that %1 keeps leaf inside: without this cut the others "
+                       "would leave it only %2 of its leaf on its inner two thirds.")
+                .arg(p.who(), p.share(f.found));
         return Words::tr("%1 would keep only %2 of its leaf on its inner two thirds: under %3 it "
                          "is stripped to a tail, whips and breaks more easily. Leave inner side "
                          "branches on it.")

@@ -1,5 +1,7 @@
 #include "model/advice/crown_shape.hpp"
 
+#include "model/advice/limits.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -110,6 +112,22 @@ double movedAside(const CrownShape& before, const CrownShape& after)
                ? std::max(further(&CrownShape::leafAside_m), further(&CrownShape::woodAside_m)) /
                      before.reach_m
                : 0.0;
+}
+
+std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& after, double share)
+{
+    std::vector<Finding> notes;
+    if (share > kOrdinaryShare)
+        notes.push_back({Rule::ordinaryShare, Severity::inform, {}, share, kOrdinaryShare});
+    const double raised = (after.base_m - before.base_m) / (before.top_m - before.base_m);
+    if (raised > kRaiseStep)
+        notes.push_back({Rule::raiseStep, Severity::warn, {}, raised, kRaiseStep});
+    if (const double moved = movedAside(before, after); moved > kMovedAside)
+        notes.push_back({Rule::balance, Severity::warn, {}, moved, kMovedAside});
+    if (after.liveCrownRatio < kLiveCrownRatioGood)
+        notes.push_back(
+            {Rule::liveCrownRatio, Severity::warn, {}, after.liveCrownRatio, kLiveCrownRatioGood});
+    return notes;
 }
 
 } // namespace model::advice

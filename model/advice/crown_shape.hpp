@@ -1,7 +1,10 @@
 #pragma once
 
+#include "model/advice/rule.hpp"
 #include "model/crown/foliage.hpp"
 #include "model/garden/tree.hpp"
+
+#include <vector>
 
 namespace model::advice {
 
@@ -20,6 +23,11 @@ struct CrownShape {
 /// How much further a crown's weight or its hold on the wind has moved away from the stem,
 /// whichever did so more, as a share of the crown's reach before; 0 or less: nearer.
 [[nodiscard]] double movedAside(const CrownShape& before, const CrownShape& after);
+
+/// What is to be told of a change of the crown that no rule forbids.
+/// \param share  of the tree's leaf that goes
+[[nodiscard]] std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& after,
+                                              double share);
 
 /// Leaf counts as spread evenly over the height of each leafy body.
 /// All zero for a tree without leaves.

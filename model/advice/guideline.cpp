@@ -74,9 +74,29 @@ Choice Guideline::leastWithoutAny(const Targets& targets) const
         targets);
 }
 
+/// Where a limb would be left as a lion's tail, its end may be cut back as well; the more limbs'
+/// ends are looked at, the longer a search takes, so only of those that stood in the way.
 Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) const
 {
-    auto decisions = options(tree_, foliation_, targets.wanted(), {limits.limbShare});
+    auto wanted = targets.wanted();
+    wanted.ends.resize(tree_.limbs.size());
+    auto found = leastOf(limits, targets, wanted, {});
+    while (found.mayHelp(wanted.ends) && (found.choice.proven || !found.choice.found) &&
+           !(cancel_ && cancel_->load(std::memory_order_relaxed))) {
+        for (const auto limb : found.tails)
+            wanted.ends[limb] = true;
+        auto more = leastOf(limits, targets, wanted, found.choice);
+        more.choice.nodes += found.choice.nodes;
+        more.choice.asked += found.choice.asked;
+        found = std::move(more);
+    }
+    return found.choice;
+}
+
+Guideline::Found Guideline::leastOf(const Limits& limits, const Targets& targets,
+                                    const Wanted& wanted, Choice known) const
+{
+    auto decisions = options(tree_, foliation_, wanted, {limits.limbShare});
     decisions.leafMost = limits.leaf;
     decisions.woundMost_m2 = limits.wound_m2;
     decisions.nodesMost = nodesMost(effort_.nodes, tree_.limbs.size());
@@ -84,16 +104,23 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
     decisions.measuresMost = effort_.measures;
     decisions.anyWillDo = limits.anyWillDo;
     const LimbStates states(tree_, foliation_, decisions);
-    if (limits.lionTail)
-        decisions.limits = tailLimits(tree_, foliation_, decisions, states);
+    auto tails = limits.lionTail ? tailLimits(tree_, foliation_, states) : TailLimits{};
+    decisions.limits = std::move(tails.limits);
+    const auto searched = [&] {
+        Found found{leastLeaf(decisions, cancel_), {}};
+        for (const auto limit : found.choice.limiting)
+            found.tails.push_back(tails.limbs[limit]);
+        return found;
+    };
     decisions.crownAccepts = [&](const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) && targets.met(after);
     };
-    if (decisions.goals == 0) {
-        decisions.progress = effort_.progress;
-        return leastLeaf(decisions, cancel_);
-    }
+    known.taken.clear(); // options of another row
+    decisions.start = std::move(known);
+    decisions.progress = effort_.progress;
+    if (decisions.goals == 0)
+        return searched();
     decisions.missing = [&](const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);
         return limits.crown(after) ? targets.missing(after) : std::vector<double>{};
@@ -102,13 +129,13 @@ Choice Guideline::leastWithin(const Limits& limits, const Targets& targets) cons
                                Reach& reach) {
         targets.lookCloser(states, allowed, leafMost, likely, reach);
     };
-    decisions.start = likely(decisions);
+    if (!decisions.start.found)
+        decisions.start = likely(decisions);
     decisions.start.proven = false; // as long as it was but believed
     decisions.start.bound = 0.0;
     if (decisions.anyWillDo && decisions.start.found)
-        return decisions.start;
-    decisions.progress = effort_.progress;
-    return leastLeaf(decisions, cancel_);
+        return {decisions.start, {}};
+    return searched();
 }
 
 /// Goals are reached by a little less than what cuts could do at most. A search that believes so
@@ -120,6 +147,7 @@ Choice Guideline::likely(const Decisions& decisions) const
     for (const double share : {0.85, 0.7, 0.55, 0.4}) { // of what a cut could do at most
         Decisions doubtful = decisions;
         doubtful.missing = nullptr;
+        doubtful.progress = nullptr;
         doubtful.nodesMost /= 8;
         doubtful.askedMost /= 8;
         doubtful.lookCloser = [&](const Allowed& allowed, double leafMost, const PerOption& likely,

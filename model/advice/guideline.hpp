@@ -5,6 +5,7 @@
 #include "model/advice/search.hpp"
 #include "model/advice/targets.hpp"
 
+#include <algorithm>
 #include <atomic>
 #include <functional>
 #include <vector>
@@ -51,7 +52,19 @@ private:
         bool anyWillDo{};
     };
     [[nodiscard]] Limits limits(const std::vector<Rule>& without) const;
+    struct Found {
+        Choice choice;
+        std::vector<std::size_t> tails; ///< limbs that it may not leave as lion's tails
+        /// True if there is one among them whose end was left out.
+        [[nodiscard]] bool mayHelp(const std::vector<bool>& ends) const
+        {
+            return std::ranges::any_of(tails, [&](std::size_t limb) { return !ends[limb]; });
+        }
+    };
     [[nodiscard]] Choice leastWithin(const Limits& limits, const Targets& targets) const;
+    /// \param known  the best so far
+    [[nodiscard]] Found leastOf(const Limits& limits, const Targets& targets, const Wanted& wanted,
+                                Choice known) const;
     [[nodiscard]] Choice likely(const Decisions& decisions) const;
     [[nodiscard]] bool accepts(const Tree& cut, const std::vector<Rule>& without) const;
 

@@ -12,7 +12,6 @@ namespace {
 
 constexpr double kLook_m = 0.2; // wood is looked at in lengths of this
 constexpr double kFork_m = 0.5; // so near to their fork limbs are one
-constexpr double kSameLength_m = 1e-6;
 constexpr double kRounded = 1e-9;
 
 /// A length of wood.
@@ -59,6 +58,40 @@ double thickness_m(const Limb& limb)
     return limb.stations.front().diameter_m;
 }
 
+std::vector<double> innerLengths_m(const Tree& tree)
+{
+    std::vector<double> all;
+    for (const auto& limb : tree.limbs)
+        all.push_back(innerLength_m(limb));
+    return all;
+}
+
+/// innerLeafShares() where this much of each limb is its inner part.
+std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation,
+                                    const std::vector<double>& inner_m)
+{
+    const auto order = limbOrder(tree);
+    std::vector<double> inner(tree.limbs.size());
+    std::vector<double> all(tree.limbs.size());
+    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
+        const auto own = ownInnerLeaf(tree.limbs[limb], inner_m[limb], foliation);
+        all[limb] = own.all_m2;
+        inner[limb] = own.inner_m2;
+    }
+    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
+        const auto parent = order.parent[*limb];
+        if (parent == kNoLimb)
+            continue;
+        all[parent] += all[*limb];
+        if (tree.limbs[*limb].attachedAt_m <= inner_m[parent])
+            inner[parent] += all[*limb];
+    }
+    std::vector<double> shares;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        shares.push_back(all[i] > 0.0 ? inner[i] / all[i] : 1.0);
+    return shares;
+}
+
 } // namespace
 
 std::vector<Rubbing> rubbingLimbs(const Tree& tree)
@@ -82,11 +115,6 @@ std::vector<Rubbing> rubbingLimbs(const Tree& tree)
             all.push_back({first ? a : b, first ? b : a, least});
         }
     return all;
-}
-
-bool isShortened(const Limb& before, const Limb& after)
-{
-    return length_m(before) > length_m(after) + kSameLength_m;
 }
 
 double innerLength_m(const Limb& limb)
@@ -114,42 +142,25 @@ OwnLeaf ownInnerLeaf(const Limb& limb, double inner_m, const Foliation& foliatio
 
 std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation)
 {
-    const auto order = limbOrder(tree);
-    std::vector<double> inner(tree.limbs.size());
-    std::vector<double> all(tree.limbs.size());
-    std::vector<double> inner_m;
-    for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
-        inner_m.push_back(innerLength_m(tree.limbs[limb]));
-        const auto own = ownInnerLeaf(tree.limbs[limb], inner_m.back(), foliation);
-        all[limb] = own.all_m2;
-        inner[limb] = own.inner_m2;
-    }
-    for (auto limb = order.rootFirst.rbegin(); limb != order.rootFirst.rend(); ++limb) {
-        const auto parent = order.parent[*limb];
-        if (parent == kNoLimb)
-            continue;
-        all[parent] += all[*limb];
-        if (tree.limbs[*limb].attachedAt_m <= inner_m[parent])
-            inner[parent] += all[*limb];
-    }
-    std::vector<double> shares;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        shares.push_back(all[i] > 0.0 ? inner[i] / all[i] : 1.0);
-    return shares;
+    return innerLeafShares(tree, foliation, innerLengths_m(tree));
 }
 
 std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& shares,
                                const Tree& after, const Foliation& foliation)
 {
-    const auto then = innerLeafShares(after, foliation);
+    std::vector<std::size_t> was;
+    std::vector<double> inner_m;
+    for (const auto& limb : after.limbs) {
+        was.push_back(limbIndex(before, limb.id));
+        inner_m.push_back(innerLength_m(was.back() != kNoLimb ? before.limbs[was.back()] : limb));
+    }
+    const auto then = innerLeafShares(after, foliation, inner_m);
     std::vector<Finding> tails;
     for (std::size_t limb = 0; limb < after.limbs.size(); ++limb) {
         const auto& stands = after.limbs[limb];
         if (then[limb] >= kInnerLeafLeast || !stands.parent)
             continue; // the stem has a rule of its own
-        const auto was = limbIndex(before, stands.id);
-        if (was != kNoLimb && !isShortened(before.limbs[was], stands) &&
-            then[limb] < shares[was] - kRounded)
+        if (was[limb] != kNoLimb && then[limb] < shares[was[limb]] - kRounded)
             tails.push_back(
                 {Rule::lionTail, Severity::block, stands.id, then[limb], kInnerLeafLeast});
     }

@@ -30,17 +30,15 @@ struct OwnLeaf {
 /// How much of a limb, from its union, is its inner part: two thirds (ANSI A300-1995 5.3.1).
 [[nodiscard]] double innerLength_m(const Limb& limb);
 
-/// True if a limb was cut back: it ends in another one then, and can't be a lion's tail.
-[[nodiscard]] bool isShortened(const Limb& before, const Limb& after);
-
 /// Share of the leaf on a limb, and on what grows from it, that sits on its inner two thirds: its
 /// own by where it grows, that of side branches by where they join; hanging shoots left out. 1
 /// where there is no leaf.
 [[nodiscard]] std::vector<double> innerLeafShares(const Tree& tree, const Foliation& foliation);
 
 /// Limbs that cuts would leave as a lion's tail: side branches or shoots taken from them until less
-/// than half of the leaf is on the inner two thirds, and less than before. A limb that is
-/// shortened ends in another one and is left out.
+/// than half of the leaf is on the inner two thirds, and less than before. The inner two thirds are
+/// those of the limb before, so that its end may be cut back, but bare wood cut off its tip excuses
+/// nothing.
 /// \param before  the tree, and its innerLeafShares()
 [[nodiscard]] std::vector<Finding> lionTails(const Tree& before, const std::vector<double>& shares,
                                              const Tree& after, const Foliation& foliation);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <ranges>
 
 namespace model::advice {
@@ -131,6 +132,14 @@ bool Bounder::fits(const Picks& picks) const
     }
     return std::ranges::all_of(
         limits_, [&](const Limit& limit) { return taken(limit, picks) <= limit.most; });
+}
+
+std::vector<std::size_t> Bounder::limiting() const
+{
+    std::vector<std::size_t> all;
+    std::ranges::copy_if(heeded_, std::back_inserter(all),
+                         [this](std::size_t i) { return i < decisions_.limits.size(); });
+    return all;
 }
 
 bool Bounder::heed(const Picks& picks)

@@ -51,6 +51,8 @@ public:
     [[nodiscard]] std::vector<Cut> cuts(const Picks& picks) const;
     /// True if everything that adds up is kept and reached.
     [[nodiscard]] bool fits(const Picks& picks) const;
+    /// Those of Decisions::limits that are heeded.
+    [[nodiscard]] std::vector<std::size_t> limiting() const;
     /// From now on bounds know of the limits that these break. \return false: of all already
     bool heed(const Picks& picks);
 

@@ -1,6 +1,7 @@
 #include "model/advice/options.hpp"
 
 #include "model/advice/cleaning.hpp"
+#include "model/advice/limb_faults.hpp"
 #include "model/advice/limb_part.hpp"
 #include "model/advice/limits.hpp"
 
@@ -64,6 +65,14 @@ private:
         return limb < list.size() && list[limb];
     }
 
+    /// A side branch on the outer part of a limb whose end may be cut back.
+    bool isAtEnd(std::size_t limb) const
+    {
+        const auto parent = order_.parent[limb];
+        return parent != kNoLimb && wants(wanted_.ends, parent) &&
+               tree_.limbs[limb].attachedAt_m > innerLength_m(tree_.limbs[parent]);
+    }
+
     std::vector<double> helpOf(Taken taken) const
     {
         return wanted_.help ? wanted_.help(taken) : std::vector<double>(wanted_.goals, 0.0);
@@ -94,8 +103,8 @@ private:
         about.leaf_m2 = about.ownLeaf_m2;
         about.inTheWay = blocksAny(hanging(limb), wanted_.headroom);
         about.help = helpOf(isTrunk ? Taken{limb, 0.0, mostShoots()} : Taken{limb, 0.0, 1.0});
-        about.serves =
-            about.inTheWay || any(about.help) || faulty_m_[limb] || wants(wanted_.lose, limb);
+        about.serves = about.inTheWay || any(about.help) || faulty_m_[limb] ||
+                       wants(wanted_.lose, limb) || wants(wanted_.ends, limb) || isAtEnd(limb);
         about.holdsKept = wants(wanted_.keep, limb);
         for (const auto child : order_.children[limb]) {
             const About& other = limbs_[child];
@@ -149,7 +158,7 @@ private:
             return;
         for (const double step : wanted_.shoots.steps) {
             const auto help = helpOf({limb, 0.0, step});
-            if (!any(help))
+            if (!any(help) && !isAtEnd(limb))
                 return;
             Option thinned = option;
             thinned.cuts.push_back({wanted_.shoots.kind, whole.id, 0.0, {}, step, {}});
@@ -186,7 +195,8 @@ private:
         option.helps = helpOf({limb, at_m, 1.0});
         option.wound_m2 = discArea_m2(cut_m);
         double beyond_m2 = 0.0;
-        bool serves = blocksAny(end, wanted_.headroom) || any(option.helps) || faulty_m_[limb];
+        bool serves = blocksAny(end, wanted_.headroom) || any(option.helps) || faulty_m_[limb] ||
+                      wants(wanted_.ends, limb);
         for (const auto child : order_.children[limb]) {
             const bool stays = tree_.limbs[child].attachedAt_m <= at_m;
             if (stays && limbs_[child].serves)

@@ -32,10 +32,13 @@ struct Wanted {
     const Tree* sagging{};  ///< the tree as it hangs at its heaviest; null: not looked at
     std::vector<bool> keep; ///< per limb: neither shortened nor thinned nor taken; empty: none
     std::vector<bool> lose; ///< per limb: goes; empty: none
-    std::size_t goals{};    ///< that `help` speaks of
-    Help help;              ///< empty if there are no such goals
-    bool thin{true};        ///< offer cuts of a limb's small shoots, where they help
-    ShootCuts shoots;       ///< which
+    /// Per limb: its end may be cut back though that serves nothing, so that leaf may go from its
+    /// inner part; empty: none.
+    std::vector<bool> ends;
+    std::size_t goals{}; ///< that `help` speaks of
+    Help help;           ///< empty if there are no such goals
+    bool thin{true};     ///< offer cuts of a limb's small shoots, where they help
+    ShootCuts shoots;    ///< which
 };
 
 /// Which rules about single limbs the options must keep; all on unless a rule is being tried
@@ -49,8 +52,9 @@ struct LimbRules {
 inline constexpr double kAllShoots = 1.0 - 1e-9;
 
 /// Everything that can be done to a tree's limbs for what is wanted. A cut is offered only if the
-/// part that goes stands in the way of a strip, helps a goal, is faulty or is to go; so no set of
-/// cuts holds one that serves nothing.
+/// part that goes stands in the way of a strip, helps a goal, is faulty or is to go, or is the end
+/// of a limb whose ends may be cut back (the end itself, side branches on its outer third, their
+/// shoots).
 ///
 /// Offered per limb: leave it (if its own part is clear), lift its shoots (if that clears it), thin
 /// or renew them, shorten it to a lateral of at least a third of the cut's diameter (and lift or

@@ -73,6 +73,7 @@ public:
             best_.bound = std::min(best_.bound, best_.leaf);
         best_.nodes = nodes_;
         best_.asked = asked_;
+        best_.limiting = bounder_.limiting();
         return std::move(best_);
     }
 

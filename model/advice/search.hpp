@@ -49,6 +49,8 @@ struct Choice {
     long nodes{};
     long asked{};                     ///< how often crownAccepts was asked
     std::vector<std::uint32_t> taken; ///< what was found, as options of the row (PerOption)
+    /// Those of Decisions::limits that stood in the way of something.
+    std::vector<std::size_t> limiting;
 };
 
 /// Told now and then how far a search is: leaf of the best set so far (infinite: none), and the

@@ -12,8 +12,8 @@
 #include "model/advice/guideline.hpp"
 #include "model/advice/headroom_goal.hpp"
 #include "model/advice/limb_faults.hpp"
-#include "model/advice/limits.hpp"
 #include "model/advice/prune.hpp"
+#include "model/advice/spared_tails.hpp"
 #include "model/advice/who.hpp"
 #include "model/advice/work_order.hpp"
 #include "model/load/sag.hpp"
@@ -22,22 +22,6 @@
 
 namespace model::advice {
 namespace {
-
-std::vector<Finding> crownNotes(const CrownShape& before, const CrownShape& after, double share)
-{
-    std::vector<Finding> notes;
-    if (share > kOrdinaryShare)
-        notes.push_back({Rule::ordinaryShare, Severity::inform, {}, share, kOrdinaryShare});
-    const double raised = (after.base_m - before.base_m) / (before.top_m - before.base_m);
-    if (raised > kRaiseStep)
-        notes.push_back({Rule::raiseStep, Severity::warn, {}, raised, kRaiseStep});
-    if (const double moved = movedAside(before, after); moved > kMovedAside)
-        notes.push_back({Rule::balance, Severity::warn, {}, moved, kMovedAside});
-    if (after.liveCrownRatio < kLiveCrownRatioGood)
-        notes.push_back(
-            {Rule::liveCrownRatio, Severity::warn, {}, after.liveCrownRatio, kLiveCrownRatioGood});
-    return notes;
-}
 
 std::vector<headroom::StripHeadroom> headroomOf(const Garden& garden, const Tree& tree,
                                                 const Foliation& foliation, const Species& species)
@@ -56,7 +40,10 @@ void describe(const Patient& patient, const std::vector<Cut>& cleaning, const Ch
     suggestion.nodes += choice.nodes;
     Tree standing = tree;
     const auto make = [&](const std::vector<Cut>& cuts, bool cleans) {
-        for (const auto& cut : inWorkingOrder(standing, cuts)) {
+        const auto ordered = inWorkingOrder(standing, cuts);
+        const auto spared = sparedTails(standing, foliation, ordered);
+        for (std::size_t i = 0; i < ordered.size(); ++i) {
+            const auto& cut = ordered[i];
             auto planned = plannedCut(garden, standing, cut, foliation, species);
             planned.cleans = cleans;
             if (cleans) { // not counted, and there is nothing to shorten instead
@@ -65,6 +52,8 @@ void describe(const Patient& patient, const std::vector<Cut>& cleaning, const Ch
                 std::erase_if(planned.notes, [](const Finding& note) {
                     return note.rule == Rule::branchToStem || note.rule == Rule::limbShare;
                 });
+            } else {
+                planned.notes.insert(planned.notes.end(), spared[i].begin(), spared[i].end());
             }
             suggestion.leafShare += planned.leafShare;
             suggestion.debris = suggestion.debris + debrisOf(planned.pieces);

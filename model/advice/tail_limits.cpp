@@ -19,10 +19,9 @@ struct Leaf {
 /// Leaf of single limbs, as shares of the tree's.
 class TailRows {
 public:
-    TailRows(const Tree& tree, const Foliation& foliation, const Decisions& decisions,
-             const LimbStates& states)
-        : tree_(tree), foliation_(foliation), decisions_(decisions), states_(states),
-          order_(limbOrder(tree)), shares_(innerLeafShares(tree, foliation))
+    TailRows(const Tree& tree, const Foliation& foliation, const LimbStates& states)
+        : tree_(tree), foliation_(foliation), states_(states), order_(limbOrder(tree)),
+          shares_(innerLeafShares(tree, foliation))
     {
         for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb) {
             inner_m_.push_back(innerLength_m(tree.limbs[limb]));
@@ -32,14 +31,16 @@ public:
         }
     }
 
-    std::vector<Limit> all() const
+    TailLimits all() const
     {
-        std::vector<Limit> limits;
+        TailLimits all;
         for (std::size_t limb = 0; limb < tree_.limbs.size(); ++limb)
             if (tree_.limbs[limb].parent)
-                if (auto limit = of(limb); isAtRisk(limit))
-                    limits.push_back(std::move(limit));
-        return limits;
+                if (auto limit = of(limb); isAtRisk(limit)) {
+                    all.limits.push_back(std::move(limit));
+                    all.limbs.push_back(limb);
+                }
+        return all;
     }
 
 private:
@@ -74,12 +75,6 @@ private:
         return {leaf.all, inner ? leaf.all : 0.0};
     }
 
-    bool shortens(std::size_t limb, const LimbStates::Change& change) const
-    {
-        return change.limb == limb && change.state.form != kGone &&
-               isShortened(tree_.limbs[limb], states_.forms()[limb][change.state.form]);
-    }
-
     /// Of its leaf a share of `least` is to stay on its inner part: what is lacking, least x all -
     /// inner, may not grow above 0.
     Limit of(std::size_t limb) const
@@ -93,26 +88,12 @@ private:
         for (const auto beyond : limbAndBeyond(order_, limb))
             limit.most -= lacking(beyond, {});
         limit.most = std::max(0.0, limit.most) + kRounded;
-        std::vector<std::size_t> exempt;
-        double worst = 0.0; // all that the limbs beyond could take
-        std::size_t o = 0;
-        for (std::size_t on = 0; on < decisions_.options.size(); ++on) {
-            double most = 0.0;
-            for (std::size_t i = 0; i < decisions_.options[on].size(); ++i, ++o) {
-                double takes = 0.0;
-                for (const auto& change : states_.changes(o)) {
-                    takes += lacking(change.limb, change.state) - lacking(change.limb, {});
-                    if (shortens(limb, change))
-                        exempt.push_back(o);
-                }
-                limit.takes.push_back(takes);
-                most = std::max(most, takes);
-            }
-            if (on != limb)
-                worst += most;
+        for (std::size_t o = 0; o < states_.options(); ++o) {
+            double takes = 0.0;
+            for (const auto& change : states_.changes(o))
+                takes += lacking(change.limb, change.state) - lacking(change.limb, {});
+            limit.takes.push_back(takes);
         }
-        for (const auto option : exempt) // it ends in another limb, and is no longer that one
-            limit.takes[option] = limit.most - worst;
         return limit;
     }
 
@@ -127,7 +108,6 @@ private:
 
     const Tree& tree_;
     const Foliation& foliation_;
-    const Decisions& decisions_;
     const LimbStates& states_;
     LimbOrder order_;
     std::vector<double> shares_;
@@ -137,10 +117,9 @@ private:
 
 } // namespace
 
-std::vector<Limit> tailLimits(const Tree& tree, const Foliation& foliation,
-                              const Decisions& decisions, const LimbStates& states)
+TailLimits tailLimits(const Tree& tree, const Foliation& foliation, const LimbStates& states)
 {
-    return TailRows(tree, foliation, decisions, states).all();
+    return TailRows(tree, foliation, states).all();
 }
 
 } // namespace model::advice

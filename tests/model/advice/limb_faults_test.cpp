@@ -110,13 +110,19 @@ TEST(LionTail, SpeaksWhenInnerSideBranchesAreStripped)
     EXPECT_TRUE(without("outer").empty());
 }
 
-TEST(LionTail, LeavesShortenedLimbsAlone)
+// Closed form: cut back to the inner side branch, all of its leaf is inside; bare wood cut off its
+// tip changes nothing.
+TEST(LionTail, MayBeKeptFromByShorteningButNotByBareWood)
 {
     const Tree tree = forked();
     Foliation foliation;
     foliation.leafPerSharingVolume_1_m = 1.0;
-    const Tree cut = afterCut(tree, {CutKind::reduction, "limb", 1.0, {}, {}, {}});
-    EXPECT_TRUE(lionTails(tree, innerLeafShares(tree, foliation), cut, foliation).empty());
+    const auto tailsAfter = [&](const std::vector<Cut>& cuts) {
+        return lionTails(tree, innerLeafShares(tree, foliation), afterCuts(tree, cuts), foliation);
+    };
+    const Cut inner{CutKind::removal, "inner", 0.0, {}, {}, {}};
+    EXPECT_TRUE(tailsAfter({{CutKind::reduction, "limb", 1.0, {}, {}, {}}}).empty());
+    EXPECT_EQ(tailsAfter({inner, {CutKind::reduction, "limb", 2.8, {}, {}, {}}}).size(), 1U);
 }
 
 // Brute force: own leaf laid out in short steps, side branches summed one by one.
@@ -130,30 +136,69 @@ TEST(LionTail, SharesAreThoseLaidOutByHand)
         foliation.leafPerSharingVolume_1_m = 1.0;
         const auto shares = innerLeafShares(tree, foliation);
         for (std::size_t limb = 0; limb < tree.limbs.size(); ++limb)
-            OUTSIDE_NEAR(shares[limb], innerShareByHand(tree, foliation, limb), 2e-4)
+            OUTSIDE_NEAR(shares[limb],
+                         innerShareByHand(tree, foliation, limb, length_m(tree.limbs[limb])), 2e-4)
                 << "leaf on the inner two thirds";
     }
+}
+
+/// Two level limbs; over a path, the inner side branch of one.
+Garden overPath(Tree tree)
+{
+    tree.id = "tree";
+    tree.limbs[0].foliage = Foliage{4.2, 1.5, 0.0, {}, FoliageDensity::medium, 0.0, {}};
+    Garden garden;
+    garden.trees = {std::move(tree)};
+    garden.strips = {
+        {"path", "", StripUse::path, {{0.5, 0.3}, {1.5, 0.3}, {1.5, 2}, {0.5, 2}}, 2.2, {}}};
+    return garden;
+}
+
+Suggestion askedOf(const Garden& garden)
+{
+    const Species species = *findSpecies(shippedTables(), "Acer saccharinum");
+    return suggest(garden, garden.trees[0], foliate(garden.trees[0], species), species,
+                   std::chrono::year(2026) / 1 / 15);
 }
 
 // Law: the search would strip the inside of a limb that hangs over a path, were it not for the
 // rule.
 TEST(LionTail, IsNeverSuggested)
 {
-    Garden garden;
-    Tree tree = forked();
-    tree.id = "tree";
-    tree.limbs[0].foliage = Foliage{3.0, 1.5, 0.0, {}, FoliageDensity::medium, 0.0, {}};
-    garden.trees = {tree};
-    garden.strips = {
-        {"path", "", StripUse::path, {{0.5, 0.3}, {1.5, 0.3}, {1.5, 2}, {0.5, 2}}, 2.2, {}}};
+    const auto garden = overPath(forked());
+    const auto& tree = garden.trees[0];
     const Species species = *findSpecies(shippedTables(), "Acer saccharinum");
     const auto foliation = foliate(tree, species);
-    const auto plan = suggest(garden, tree, foliation, species, std::chrono::year(2026) / 1 / 15);
-    for (const auto& cut : plan.cuts)
-        EXPECT_NE(cut.cut.limb, "inner");
     const auto stripped = judge(garden, tree, foliation, species, std::chrono::year(2026) / 1 / 15,
                                 {{CutKind::removal, "inner", 0.0, {}, {}, {}}});
     EXPECT_TRUE(says(stripped.binding, Rule::lionTail));
+    const auto plan = askedOf(garden);
+    EXPECT_EQ(plan.outcome, Outcome::met);
+    EXPECT_TRUE(
+        lionTails(tree, innerLeafShares(tree, foliation), afterCuts(tree, cutsOf(plan)), foliation)
+            .empty());
+}
+
+// Closed form: of two side branches inside and two outside, all alike, one inside is in the way.
+// Half of what is left is inside again if one outside goes too, and no less will do.
+TEST(LionTail, IsKeptFromByCuttingBackTheEndAsWell)
+{
+    Tree tree = forked();
+    const Limb limb = tree.limbs[1];
+    for (const double at_m : {0.6, 2.4}) {
+        Limb side = limbFrom(at_m < 2.0 ? "still" : "far", limb, at_m, {0, -1, 0}, 0.03);
+        side.foliage = leaf(0.2);
+        tree.limbs.push_back(side);
+    }
+    const auto plan = askedOf(overPath(tree));
+    ASSERT_EQ(plan.outcome, Outcome::met);
+    EXPECT_TRUE(plan.proven);
+    ASSERT_EQ(plan.cuts.size(), 2U);
+    for (const auto& cut : plan.cuts) {
+        const bool inside = cut.cut.limb == "inner";
+        EXPECT_NEAR(cut.leafShare, plan.leafShare / 2.0, 1e-9);
+        EXPECT_EQ(says(cut.notes, Rule::lionTail), !inside) << cut.cut.limb;
+    }
 }
 
 // Law: sets of options keep the limits that add up if and only if the cut tree, looked at by
@@ -171,7 +216,7 @@ TEST(TailLimits, AreKeptByTheSetsThatLeaveNoLionTail)
         const auto foliation = foliate(tree, *findSpecies(shippedTables(), tree.species));
         const auto decisions = options(tree, foliation, everything());
         const LimbStates states(tree, foliation, decisions);
-        const auto limits = tailLimits(tree, foliation, decisions, states);
+        const auto limits = tailLimits(tree, foliation, states).limits;
         const auto shares = innerLeafShares(tree, foliation);
         for (int drawn = 0; drawn < 40; ++drawn) {
             const auto set = drawnSet(random, decisions);

@@ -16,9 +16,10 @@ inline double leafFromHere_m2(const Tree& tree, const Foliation& foliation, std:
                            [&](double sum, std::size_t i) { return sum + areas[i]; });
 }
 
-/// Share of that leaf on the limb's inner two thirds, its own leaf laid out in short steps and
-/// hanging shoots left out.
-inline double innerShareByHand(Tree tree, const Foliation& foliation, std::size_t limb)
+/// Share of that leaf on the inner two thirds of the limb as long as it was, its own leaf laid out
+/// in short steps and hanging shoots left out.
+inline double innerShareByHand(Tree tree, const Foliation& foliation, std::size_t limb,
+                               double was_m)
 {
     for (auto& each : tree.limbs)
         if (each.foliage)
@@ -34,28 +35,29 @@ inline double innerShareByHand(Tree tree, const Foliation& foliation, std::size_
         for (int i = 0; i < kSteps; ++i) {
             const double along = (i + 0.5) / kSteps * length;
             steps += along > drawn.foliage->from_m;
-            inside += along > drawn.foliage->from_m && along <= length * 2.0 / 3.0;
+            inside += along > drawn.foliage->from_m && along <= was_m * 2.0 / 3.0;
         }
         inner = steps > 0 ? leafAreaByLimb_m2(tree, foliation)[limb] * inside / steps : 0.0;
     }
     for (std::size_t i = 0; i < tree.limbs.size(); ++i)
-        if (tree.limbs[i].parent == drawn.id && tree.limbs[i].attachedAt_m <= length * 2.0 / 3.0)
+        if (tree.limbs[i].parent == drawn.id && tree.limbs[i].attachedAt_m <= was_m * 2.0 / 3.0)
             inner += leafFromHere_m2(tree, foliation, i);
     return all > 0.0 ? inner / all : 1.0;
 }
 
-/// A whole limb keeps less than half of its leaf on its inner two thirds, and less than before.
+/// A limb keeps less than half of its leaf on its inner two thirds, and less than before.
 /// Straight limbs only.
 inline bool leavesALionTail(const Tree& before, const Tree& after, const Foliation& foliation)
 {
     constexpr double kLaidOut = 1e-4;
     for (std::size_t i = 0; i < after.limbs.size(); ++i) {
         const auto was = limbIndex(before, after.limbs[i].id);
-        if (!after.limbs[i].parent || length_m(before.limbs[was]) > length_m(after.limbs[i]) + 1e-6)
+        if (!after.limbs[i].parent)
             continue;
-        const double share = innerShareByHand(after, foliation, i);
+        const double was_m = length_m(before.limbs[was]);
+        const double share = innerShareByHand(after, foliation, i, was_m);
         if (share < 0.5 - kLaidOut &&
-            share < innerShareByHand(before, foliation, was) - 2.0 * kLaidOut)
+            share < innerShareByHand(before, foliation, was, was_m) - 2.0 * kLaidOut)
             return true;
     }
     return false;

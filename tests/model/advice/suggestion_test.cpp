@@ -156,7 +156,7 @@ private:
             return;
         const double share = 1.0 - leaf_m2(*tree, foliation_) / whole_m2_;
         if (share > kSeasonShare || share >= best || !keepsTheRules(cuts, *tree) ||
-            !clear(garden_, *tree) || holdsACutTooMany(cuts))
+            !clear(garden_, *tree))
             return;
         best = share;
     }
@@ -185,18 +185,6 @@ private:
         return !leavesALionTail(tree_, after, foliation_) && wounds_m2 <= stem_m * stem_m / 3.0 &&
                shape.liveCrownRatio >= std::min(0.6, before_.liveCrownRatio) - 1e-9 &&
                shape.lowerTwoThirdsLeaf >= std::min(0.5, before_.lowerTwoThirdsLeaf) - 1e-9;
-    }
-
-    bool holdsACutTooMany(const std::vector<Cut>& cuts) const
-    {
-        for (std::size_t leftOut = 0; leftOut < cuts.size(); ++leftOut) {
-            auto fewer = cuts;
-            fewer.erase(fewer.begin() + static_cast<long>(leftOut));
-            const auto tree = cutDown(fewer);
-            if (tree && clear(garden_, *tree))
-                return true;
-        }
-        return false;
     }
 
     const Garden& garden_;
