@@ -19,8 +19,17 @@ Item {
 
     signal factsWanted
 
+    onHeightChanged: weighed.start()
+    onBesideChanged: weighed.start()
+
+    Timer { // later: a layout that is being laid out takes no notice of what comes and goes in it
+        id: weighed
+        interval: 0
+        onTriggered: root.low = root.beside && root.height < 350
+    }
+
     /// No room for the tints and a limb's figures one under the other.
-    readonly property bool low: root.beside && root.height < 350
+    property bool low: false
 
     implicitWidth: Math.max(root.parent && root.parent.width >= 860 ? 280 : 250, legend.implicitWidth + 48)
     implicitHeight: 236
@@ -89,7 +98,7 @@ Item {
                     wrapMode: Text.WordWrap
                 }
                 Item { Layout.fillHeight: true }
-                Flow {
+                RowLayout {
                     Layout.fillWidth: true
                     visible: root.hasLimb || !root.low
                     spacing: Theme.gap
@@ -109,6 +118,7 @@ Item {
                         enabled: root.side.canDelete && !root.side.showsAfter
                         onClicked: root.side.deleteLimb()
                     }
+                    Item { Layout.fillWidth: true }
                 }
             }
         }

@@ -356,6 +356,19 @@ TestCase {
         verify(high / 3 * 6.6 > 0.7 * drawing.height, high + " of " + drawing.height)
     }
 
+    function test_21_whatStandsBesideTheViewAllRoundKeepsItsPlaces() {
+        window.showsRound = true
+        tryVerify(() => findChild(window.contentItem, "roundPage") !== null)
+        const page = child("roundPage")
+        waitForRendering(page)
+        const bottom = (name) => {
+            const item = findChild(page, name)
+            return item.mapToItem(page, 0, 0).y + item.height
+        }
+        tryVerify(() => bottom("eraseButton") > bottom("limbName") + 40 && bottom("eraseButton") <= page.height)
+        window.showsRound = false
+    }
+
     function test_90_theWorkComesOnPaperByKeysAlone() {
         keyClick(Qt.Key_P, Qt.ControlModifier)
         tryVerify(() => pages.paper.pageCount > 1, 60000)

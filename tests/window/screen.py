@@ -30,13 +30,9 @@ class Screen:
         for name in ("WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
             self.environment.pop(name, None)
         (self.home / "Documents").mkdir()
-        read, write = os.pipe()
-        self.server = subprocess.Popen(
-            ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{size[0]}x{size[1]}x24",
-             "-nolisten", "tcp"], pass_fds=[write], stderr=subprocess.DEVNULL)
-        os.close(write)
-        with os.fdopen(read) as told:
-            self.environment["DISPLAY"] = ":" + told.readline().strip()
+        for _ in range(5):
+            if self.has_display(size):
+                break
         settings = self.home / "config" / "Underbough"
         settings.mkdir(parents=True)
         (settings / "Underbough.conf").write_text(
@@ -53,6 +49,23 @@ class Screen:
         except BaseException:
             self.end()
             raise
+
+    def has_display(self, size):
+        """Another server that looks for a free number at the same time may take it first."""
+        read, write = os.pipe()
+        self.server = subprocess.Popen(
+            ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{size[0]}x{size[1]}x24",
+             "-nolisten", "tcp"], pass_fds=[write], stderr=subprocess.DEVNULL)
+        os.close(write)
+        with os.fdopen(read) as told:
+            self.environment["DISPLAY"] = ":" + told.readline().strip()
+        there = subprocess.run(["xdotool", "getdisplaygeometry"], env=self.environment,
+                               capture_output=True, timeout=20, check=False).returncode == 0
+        if there and self.server.poll() is None:
+            return True
+        self.server.kill()
+        self.server.wait()
+        return False
 
     def first_window(self):
         """None while there is none; xdotool fails too when a window goes while it looks."""
