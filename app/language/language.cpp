@@ -10,8 +10,8 @@
 namespace app {
 namespace {
 
-// The sentences of the code, the names of plants, which are in its tables, and what the gardeners of
-// the example gardens call things.
+// The sentences of the code, the names of plants, which are in its tables, and what the gardeners
+// of the example gardens call things.
 constexpr std::array kCatalogues = {"underbough", "plants", "examples"};
 
 void forget()
