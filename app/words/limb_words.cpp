@@ -1,6 +1,6 @@
 #include "app/words/limb_words.hpp"
 
-#include <QRegularExpression>
+#include <string_view>
 
 namespace app {
 
@@ -42,12 +42,14 @@ QStringList densityWords()
 
 QString limbIdWords(const std::string& id)
 {
-    static const QRegularExpression drawn(QStringLiteral("^limb-([0-9]+)$"));
-    const QString text = QString::fromStdString(id);
-    const auto match = drawn.match(text);
-    return match.hasMatch()
-               ? Words::tr("limb %1", "a limb without a name, by its number").arg(match.captured(1))
-               : text;
+    // By hand: it is asked for every limb at every move of a drag.
+    constexpr std::string_view kDrawn = "limb-";
+    const bool isDrawn = id.starts_with(kDrawn) && id.size() > kDrawn.size() &&
+                         id.find_first_not_of("0123456789", kDrawn.size()) == std::string::npos;
+    if (!isDrawn)
+        return QString::fromStdString(id);
+    return Words::tr("limb %1", "a limb without a name, by its number")
+        .arg(QString::fromStdString(id.substr(kDrawn.size())));
 }
 
 } // namespace app
