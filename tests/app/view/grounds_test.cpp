@@ -3,9 +3,9 @@
 #include "app/view/day_view_model.hpp"
 #include "app/view/grounds_view_model.hpp"
 #include "app/view/tree_view_model.hpp"
-#include "tests/app/wait_for.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
 #include "app/view/offers_view_model.hpp"
 #include "app/view/stages_view_model.hpp"
-#include "tests/app/wait_for.hpp"
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <QAbstractItemModelTester>
 
