@@ -112,8 +112,10 @@ Scroller {
             stages: root.stages
         }
         OffersCard {
+            id: offersCard
             Layout.fillWidth: true
             offers: root.offers
+            onUnfolded: root.shown(offersCard)
         }
         Card {
             objectName: "holdCard"

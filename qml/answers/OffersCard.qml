@@ -11,6 +11,18 @@ Card {
     required property OffersViewModel offers
 
     readonly property bool hasCurve: root.offers.shown && root.offers.subject >= 0
+    /// Asked for, and its curve not there yet.
+    property bool awaited: false
+
+    /// What was asked for is there, below the head.
+    signal unfolded()
+
+    onHasCurveChanged: {
+        if (root.awaited && root.hasCurve) {
+            root.awaited = false
+            root.unfolded()
+        }
+    }
 
     objectName: "offersCard"
     question: qsTr("What would more or less leaf buy?")
@@ -23,7 +35,10 @@ Card {
         objectName: "showOffers"
         text: root.offers.shown ? qsTr("Put it away") : qsTr("Weigh it")
         Accessible.description: qsTr("Headroom, relief and sun for 5, 10, 15 % of the leaf and more, each by itself")
-        onClicked: root.offers.shown = !root.offers.shown
+        onClicked: {
+            root.awaited = !root.offers.shown
+            root.offers.shown = !root.offers.shown
+        }
     }
     WorkingLine {
         Layout.fillWidth: true

@@ -121,6 +121,19 @@ TestCase {
         verify(!pages.offers.shown)
     }
 
+    function test_theCurveComesIntoSightByItself() {
+        const answers = child("answersColumn")
+        const isInSight = () => {
+            const curve = child("offerCurve")
+            const top = curve.mapToItem(answers, 0, 0).y
+            return curve.visible && top >= 0 && top + curve.height <= answers.height
+        }
+        verify(!isInSight())
+        child("showOffers").clicked()
+        tryVerify(isInSight, 60000)
+        child("showOffers").clicked()
+    }
+
     function test_whoIsExplainedByRulesAndTheirSources() {
         child("whyWho").clicked()
         tryVerify(() => pages.why.steps.rowCount() > 0, 20000)
