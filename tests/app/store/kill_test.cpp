@@ -5,6 +5,7 @@
 #include "tests/app/shipped_tables.hpp"
 #include "tests/app/small_garden.hpp"
 #include "tests/app/store/outside_sqlite.hpp"
+#include "tests/app/wait_for.hpp"
 
 #include <gtest/gtest.h>
 
@@ -30,13 +31,6 @@ int kills()
 {
     const char* wanted = std::getenv("UNDERBOUGH_KILLS");
     return wanted == nullptr ? 40 : std::atoi(wanted);
-}
-
-/// How much slower than an ordinary build one is whose every address is watched.
-int patience()
-{
-    const char* told = std::getenv("UNDERBOUGH_PATIENCE");
-    return told == nullptr ? 1 : std::max(1, std::atoi(told));
 }
 
 std::size_t digest(const model::Garden& garden)
