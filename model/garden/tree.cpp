@@ -101,7 +101,6 @@ double height_m(const Tree& tree)
 
 double stemDiameter_m(const Tree& tree)
 {
-    constexpr double kBreastHeight_m = 1.37;
     const auto order = limbOrder(tree);
     const auto& trunk = tree.limbs[order.trunk];
     const auto& branches = order.children[order.trunk];

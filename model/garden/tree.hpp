@@ -96,9 +96,11 @@ struct LimbOrder {
 /// Height of the tree's highest wood or leaf above the ground at its base, m.
 [[nodiscard]] double height_m(const Tree& tree);
 
-/// Over-bark diameter of the stem at breast height, 1.37 m (US; the 1.3 m of most of Europe
-/// differs by less than the tape's error), or where its lowest limb joins if that is lower, as a
-/// low-forking tree is taped below its fork.
+/// In the US; the 1.3 m of most of Europe differs by less than the tape's error.
+inline constexpr double kBreastHeight_m = 1.37;
+
+/// Over-bark diameter of the stem at breast height, m, or where its lowest limb joins if that is
+/// lower, as a low-forking tree is taped below its fork.
 [[nodiscard]] double stemDiameter_m(const Tree& tree);
 
 } // namespace model

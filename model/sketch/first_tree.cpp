@@ -13,7 +13,6 @@
 namespace model::sketch {
 namespace {
 
-constexpr double kBreast_m = 1.37;
 constexpr double kGoldenAngle_rad = 2.39996;
 constexpr int kFits = 6; // rounds of drawing, each nearer to the measures
 constexpr double kLeastLeaf_m = 0.08;
@@ -55,7 +54,7 @@ private:
         Limb stem;
         stem.id = "stem";
         stem.measured = Measured::guessed;
-        const double breast = std::min(kBreast_m, measures_.lowestLimb_m);
+        const double breast = std::min(kBreastHeight_m, measures_.lowestLimb_m);
         const double top = atShare_m(shape_.stemTop);
         std::vector<double> heights{0.0, breast};
         if (measures_.lowestLimb_m > breast + 0.1)

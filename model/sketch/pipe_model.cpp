@@ -50,23 +50,59 @@ private:
     std::vector<double> whole_;
 };
 
-/// The trunk up to here is what the gardener put a tape round.
-constexpr double kBreastHeight_m = 1.3;
+/// The pipe model (K2): wood whose section is in proportion to the leaf beyond it.
+class Pipes {
+public:
+    Pipes(const Tree& tree, const LimbOrder& order, double stem_m)
+        : order_(order), leaf_(tree, order), stem_m_(stem_m)
+    {
+    }
+
+    [[nodiscard]] bool hasLeaf() const { return leaf_.whole(order_.trunk) > 0.0; }
+    /// Of a limb, so far along it.
+    [[nodiscard]] double diameter_m(std::size_t limb, double along_m) const
+    {
+        return stem_m_ * std::sqrt(leaf_.beyond(limb, along_m) / leaf_.whole(order_.trunk));
+    }
+    /// The most that a limb may be, by the wood that it grows from as that is now.
+    [[nodiscard]] double most_m(const Tree& tree, std::size_t limb) const
+    {
+        const auto parent = order_.parent[limb];
+        return parent == kNoLimb
+                   ? stem_m_
+                   : kOfParent *
+                         axisPoint(tree.limbs[parent], tree.limbs[limb].attachedAt_m).diameter_m;
+    }
+
+private:
+    const LimbOrder& order_;
+    LeafBeyond leaf_;
+    double stem_m_;
+};
+
+/// How far along the limb each station is, m.
+std::vector<double> along_m(const Limb& limb)
+{
+    std::vector<double> all{0.0};
+    for (std::size_t s = 1; s < limb.stations.size(); ++s)
+        all.push_back(all.back() +
+                      norm(limb.stations[s].position_m - limb.stations[s - 1].position_m));
+    return all;
+}
 
 /// Makes a guessed limb as thick as the leaf beyond asks for; nowhere thinner than it was.
-void thicken(Limb& limb, double most_m, const auto& pipes_m)
+void thicken(Tree& tree, std::size_t limb, const Pipes& pipes)
 {
-    if (limb.measured != Measured::guessed)
+    auto& drawn = tree.limbs[limb];
+    if (drawn.measured != Measured::guessed)
         return;
-    double along = 0.0;
-    for (std::size_t s = 0; s < limb.stations.size(); ++s) {
-        const double before = along;
-        if (s > 0)
-            along += norm(limb.stations[s].position_m - limb.stations[s - 1].position_m);
-        if (!limb.parent && before < kBreastHeight_m)
-            continue;
-        auto& diameter_m = limb.stations[s].diameter_m;
-        diameter_m = std::max(diameter_m, std::min(most_m, pipes_m(along)));
+    const double most = pipes.most_m(tree, limb);
+    const auto along = along_m(drawn);
+    for (std::size_t s = 0; s < along.size(); ++s) {
+        const bool isTaped = !drawn.parent && (s == 0 || along[s - 1] < kBreastHeight_m);
+        auto& diameter_m = drawn.stations[s].diameter_m;
+        if (!isTaped)
+            diameter_m = std::max(diameter_m, std::min(most, pipes.diameter_m(limb, along[s])));
     }
 }
 
@@ -75,48 +111,29 @@ void thicken(Limb& limb, double most_m, const auto& pipes_m)
 void thickenLimbByLeaf(Tree& tree, std::size_t limb)
 {
     const auto order = limbOrder(tree);
-    const LeafBeyond leaf(tree, order);
-    const double all = leaf.whole(order.trunk);
-    if (!(all > 0.0))
+    const Pipes pipes(tree, order, stemDiameter_m(tree));
+    if (!pipes.hasLeaf())
         return;
-    const double stem_m = stemDiameter_m(tree);
-    const auto pipes_m = [&](std::size_t i, double along_m) {
-        return stem_m * std::sqrt(leaf.beyond(i, along_m) / all); // (K2)
-    };
-    const auto most_m = [&](std::size_t i) {
-        const auto parent = order.parent[i];
-        return parent == kNoLimb
-                   ? stem_m
-                   : kOfParent *
-                         axisPoint(tree.limbs[parent], tree.limbs[i].attachedAt_m).diameter_m;
-    };
     std::vector<std::size_t> path{limb};
-    if (most_m(limb) < pipes_m(limb, 0.0))
+    if (pipes.most_m(tree, limb) < pipes.diameter_m(limb, 0.0))
         while (order.parent[path.back()] != kNoLimb)
             path.push_back(order.parent[path.back()]);
     for (auto i = path.rbegin(); i != path.rend(); ++i)
-        thicken(tree.limbs[*i], most_m(*i), [&](double along_m) { return pipes_m(*i, along_m); });
+        thicken(tree, *i, pipes);
 }
 
 void thickenByLeaf(Tree& tree, double stemDiameter_m)
 {
     const auto order = limbOrder(tree);
-    const LeafBeyond leaf(tree, order);
-    const double all = leaf.whole(order.trunk);
-    if (!(all > 0.0) || !(stemDiameter_m > 0.0))
+    const Pipes pipes(tree, order, stemDiameter_m);
+    if (!pipes.hasLeaf() || !(stemDiameter_m > 0.0))
         throw std::domain_error("thickenByLeaf: need leaf and a stem");
     for (const auto i : order.rootFirst) {
-        auto& limb = tree.limbs[i];
-        double most = stemDiameter_m;
-        if (order.parent[i] != kNoLimb)
-            most = kOfParent * axisPoint(tree.limbs[order.parent[i]], limb.attachedAt_m).diameter_m;
-        double along = 0.0;
-        for (std::size_t s = 0; s < limb.stations.size(); ++s) {
-            if (s > 0)
-                along += norm(limb.stations[s].position_m - limb.stations[s - 1].position_m);
-            const double pipes = stemDiameter_m * std::sqrt(leaf.beyond(i, along) / all); // (K2)
-            limb.stations[s].diameter_m = std::min(most, std::max(kTip_m, pipes));
-        }
+        const double most = pipes.most_m(tree, i);
+        const auto along = along_m(tree.limbs[i]);
+        for (std::size_t s = 0; s < along.size(); ++s)
+            tree.limbs[i].stations[s].diameter_m =
+                std::min(most, std::max(kTip_m, pipes.diameter_m(i, along[s])));
     }
     tree.limbs[order.trunk].stations.front().diameter_m = kButtSwell * stemDiameter_m;
 }
