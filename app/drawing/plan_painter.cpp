@@ -47,6 +47,7 @@ public:
         room_.take(QRectF(
             {scene_.canvas.width() - buttons.width(), scene_.canvas.height() - buttons.height()},
             buttons));
+        room_.take({0.0, 0.0, scene_.canvas.width(), scene_.underButtons});
         if (scene_.map)
             drawMapScale(*scene_.map);
         drawWind();

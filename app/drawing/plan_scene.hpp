@@ -63,6 +63,7 @@ struct PlanMap {
 
 struct PlanScene {
     QSizeF canvas;
+    double underButtons{};      ///< pixels along the top that something lies on; no names there
     std::optional<PlanMap> map; ///< in place of the shadow of the hour
     std::vector<PlanShape> shapes;
     std::vector<PlanTree> trees;

@@ -14,7 +14,8 @@ namespace {
 // Pixels for a metre: a whole estate, a thumb's breadth.
 constexpr double kLeastScale = 0.5;
 constexpr double kGreatestScale = 400.0;
-constexpr double kButtons = 52.0; // pixels that the page's buttons take along the top
+constexpr double kUnderButtons = 44.0; // pixels that the page's buttons take along the top
+constexpr double kBelowButtons = 8.0;
 
 } // namespace
 
@@ -44,6 +45,7 @@ PlanScene PlanViewModel::scene() const
     for (const auto corner : overlay_.draft_m)
         scene.draft << frame_.toCanvas(corner);
     scene.draftCloses = overlay_.draftCloses;
+    scene.underButtons = kUnderButtons;
     return scene;
 }
 
@@ -170,7 +172,8 @@ void PlanViewModel::chooseTreeAt(double x, double y)
 void PlanViewModel::refit()
 {
     if (!held_ && !moved_)
-        frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_, kButtons);
+        frame_ = fittedPlanFrame(workspace_.garden(), workspace_.tree(), canvas_,
+                                 kUnderButtons + kBelowButtons);
     emit frameChanged();
     emit sceneChanged();
 }

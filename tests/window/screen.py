@@ -55,7 +55,8 @@ class Screen:
         read, write = os.pipe()
         self.server = subprocess.Popen(
             ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{size[0]}x{size[1]}x24",
-             "-nolisten", "tcp"], pass_fds=[write], stderr=subprocess.DEVNULL)
+             "-nolisten", "tcp", "-noreset"], # else it begins anew, deaf for a while, when xdotool leaves
+            pass_fds=[write], stderr=subprocess.DEVNULL)
         os.close(write)
         with os.fdopen(read) as told:
             self.environment["DISPLAY"] = ":" + told.readline().strip()
