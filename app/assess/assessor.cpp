@@ -31,53 +31,52 @@ Assessor::Assessor(Works works, std::chrono::milliseconds settle, QObject* paren
 void Assessor::ask(Ask ask)
 {
     asked_ = ask;
-    shadowWorker_.start([this, ask](const NewestWins::Turn&) { castShadows(ask); });
+    shadowWorker_.start([this, ask](const NewestWins::Turn& turn) { castShadows(ask, turn); });
     worker_.start([this, ask = std::move(ask)](const NewestWins::Turn& turn) {
-        answerQuickly(ask);
+        answerQuickly(ask, turn);
         if (turn.settles())
-            answerFully(ask, turn.cancel());
+            answerFully(ask, turn);
     });
 }
 
 void Assessor::stop()
 {
     if (asked_ && worker_.isBusy())
-        worker_.start([this, ask = *asked_](const NewestWins::Turn&) { answerQuickly(ask); });
+        worker_.start(
+            [this, ask = *asked_](const NewestWins::Turn& turn) { answerQuickly(ask, turn); });
 }
 
 template <typename Answer, typename Signal>
-void Assessor::deliver(const Ask& ask, Answer answer, Signal signal)
+void Assessor::deliver(const NewestWins::Turn& turn, const Ask& ask, Answer answer, Signal signal)
 {
     auto shared = std::make_shared<const Answer>(std::move(answer));
-    QMetaObject::invokeMethod(
-        this, [this, ask, shared, signal] { emit(this->*signal)(ask, shared); },
-        Qt::QueuedConnection);
+    turn.tell([this, ask, shared, signal] { emit(this->*signal)(ask, shared); });
 }
 
-void Assessor::answerQuickly(const Ask& ask)
+void Assessor::answerQuickly(const Ask& ask, const NewestWins::Turn& turn)
 {
     if (!lastQuick_ || !sameLoads(*lastQuick_, ask)) {
-        deliver(ask, works_.quick(ask), &Assessor::quickReady);
+        deliver(turn, ask, works_.quick(ask), &Assessor::quickReady);
         lastQuick_ = ask;
     }
 }
 
-void Assessor::castShadows(const Ask& ask)
+void Assessor::castShadows(const Ask& ask, const NewestWins::Turn& turn)
 {
     if (!lastShadow_ || !sameShadow(*lastShadow_, ask)) {
-        deliver(ask, works_.shadow(ask), &Assessor::shadowReady);
+        deliver(turn, ask, works_.shadow(ask), &Assessor::shadowReady);
         lastShadow_ = ask;
     }
 }
 
-void Assessor::answerFully(const Ask& ask, const std::atomic<bool>& cancel)
+void Assessor::answerFully(const Ask& ask, const NewestWins::Turn& turn)
 {
     if (lastFull_ && sameLoads(*lastFull_, ask))
         return;
-    auto assessment = works_.full(ask, cancel);
-    if (cancel)
+    auto assessment = works_.full(ask, turn.cancel());
+    if (turn.cancel())
         return;
-    deliver(ask, std::move(assessment), &Assessor::fullReady);
+    deliver(turn, ask, std::move(assessment), &Assessor::fullReady);
     lastFull_ = ask;
 }
 

@@ -43,11 +43,11 @@ signals:
     void busyChanged();
 
 private:
-    void answerQuickly(const Ask& ask);
-    void castShadows(const Ask& ask);
-    void answerFully(const Ask& ask, const std::atomic<bool>& cancel);
+    void answerQuickly(const Ask& ask, const NewestWins::Turn& turn);
+    void castShadows(const Ask& ask, const NewestWins::Turn& turn);
+    void answerFully(const Ask& ask, const NewestWins::Turn& turn);
     template <typename Answer, typename Signal>
-    void deliver(const Ask& ask, Answer answer, Signal signal);
+    void deliver(const NewestWins::Turn& turn, const Ask& ask, Answer answer, Signal signal);
 
     Works works_;
     std::optional<Ask> asked_;      ///< last

@@ -23,7 +23,7 @@ void LightAssessor::want(LightWanted wanted)
 {
     wanted_ = wanted;
     worker_.start([this, wanted = std::move(wanted)](const NewestWins::Turn& turn) {
-        showMap(wanted);
+        showMap(wanted, turn);
         reckonYear(wanted, turn);
     });
 }
@@ -31,17 +31,17 @@ void LightAssessor::want(LightWanted wanted)
 void LightAssessor::stop()
 {
     if (wanted_ && worker_.isBusy())
-        worker_.start([this, wanted = *wanted_](const NewestWins::Turn&) { showMap(wanted); });
+        worker_.start(
+            [this, wanted = *wanted_](const NewestWins::Turn& turn) { showMap(wanted, turn); });
 }
 
-void LightAssessor::showMap(const LightWanted& wanted)
+void LightAssessor::showMap(const LightWanted& wanted, const NewestWins::Turn& turn)
 {
     if (!wanted.map || same(lastMap_, wanted))
         return;
     const auto map = std::make_shared<const SunMap>(works_.map(wanted));
     lastMap_ = wanted;
-    QMetaObject::invokeMethod(
-        this, [this, map] { emit mapReady(map); }, Qt::QueuedConnection);
+    turn.tell([this, map] { emit mapReady(map); });
 }
 
 void LightAssessor::reckonYear(const LightWanted& wanted, const NewestWins::Turn& turn)
@@ -52,8 +52,7 @@ void LightAssessor::reckonYear(const LightWanted& wanted, const NewestWins::Turn
     if (turn.cancel())
         return;
     lastYear_ = wanted;
-    QMetaObject::invokeMethod(
-        this, [this, wanted, year] { emit yearReady(wanted, year); }, Qt::QueuedConnection);
+    turn.tell([this, wanted, year] { emit yearReady(wanted, year); });
 }
 
 } // namespace app

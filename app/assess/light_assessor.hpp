@@ -62,7 +62,7 @@ signals:
     void busyChanged();
 
 private:
-    void showMap(const LightWanted& wanted);
+    void showMap(const LightWanted& wanted, const NewestWins::Turn& turn);
     void reckonYear(const LightWanted& wanted, const NewestWins::Turn& turn);
 
     LightWorks works_;

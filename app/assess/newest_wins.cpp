@@ -1,5 +1,8 @@
 #include "app/assess/newest_wins.hpp"
 
+#include <QCoreApplication>
+#include <QEvent>
+
 #include <exception>
 #include <utility>
 
@@ -57,7 +60,7 @@ void NewestWins::run(const std::stop_token& stop)
             job(Turn(*this, stop));
         } catch (const std::exception& refusal) {
             const auto problem = QString::fromUtf8(refusal.what());
-            QMetaObject::invokeMethod(this, [this, problem] { emit failed(problem); });
+            tell([this, problem] { emit failed(problem); });
         }
         finish(number);
     }
@@ -65,15 +68,34 @@ void NewestWins::run(const std::stop_token& stop)
 
 void NewestWins::finish(long number)
 {
-    QMetaObject::invokeMethod(
-        this,
-        [this, number] {
-            if (number != started_ || !busy_)
-                return;
-            busy_ = false;
-            emit busyChanged();
-        },
-        Qt::QueuedConnection);
+    tell([this, number] {
+        if (number != started_ || !busy_)
+            return;
+        busy_ = false;
+        emit busyChanged();
+    });
+}
+
+// What is told is kept here rather than in the event: a build that watches threads sees this lock,
+// and does not see those of Qt's own queue.
+void NewestWins::tell(std::function<void()> what)
+{
+    {
+        const std::lock_guard lock(mutex_);
+        told_.push_back(std::move(what));
+    }
+    QCoreApplication::postEvent(this, new QEvent(QEvent::User));
+}
+
+void NewestWins::customEvent(QEvent* /*event*/)
+{
+    std::function<void()> what;
+    {
+        const std::lock_guard lock(mutex_);
+        what = std::move(told_.front());
+        told_.pop_front();
+    }
+    what();
 }
 
 } // namespace app

@@ -5,9 +5,11 @@
 #include <atomic>
 #include <chrono>
 #include <condition_variable>
+#include <deque>
 #include <functional>
 #include <mutex>
 #include <thread>
+#include <utility>
 
 namespace app {
 
@@ -26,6 +28,9 @@ public:
         /// Waits until nothing new has come for the worker's `settle`. \return false if something
         /// has
         [[nodiscard]] bool settles() const;
+        /// Has `what` done in the thread that the worker lives in, after all that was told before;
+        /// never, if the worker is gone by then.
+        void tell(std::function<void()> what) const { worker_.tell(std::move(what)); }
 
     private:
         friend class NewestWins;
@@ -44,21 +49,26 @@ public:
     [[nodiscard]] bool isBusy() const { return busy_; }
 
 signals:
-    // Both arrive in the thread that the worker lives in.
+    // Both come in the thread that the worker lives in.
     void failed(const QString& problem);
     void busyChanged();
 
+protected:
+    void customEvent(QEvent* event) override;
+
 private:
+    void tell(std::function<void()> what);
     void run(const std::stop_token& stop);
     void finish(long number);
 
     std::chrono::milliseconds settle_;
     bool busy_{};
 
-    std::mutex mutex_; ///< guards the three below
+    std::mutex mutex_; ///< guards the four below
     std::condition_variable_any woken_;
     Job next_;
     long started_{};
+    std::deque<std::function<void()>> told_; ///< and not done yet
 
     std::atomic<bool> cancel_{false};
     std::jthread thread_; ///< last, so that it ends first

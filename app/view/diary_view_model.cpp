@@ -74,12 +74,9 @@ void DiaryViewModel::ask()
         auto diaries = work_(garden, date, turn.cancel());
         if (turn.cancel())
             return;
-        QMetaObject::invokeMethod(
-            this,
-            [this, garden, date, diaries = std::move(diaries)]() mutable {
-                take(garden, date, std::move(diaries));
-            },
-            Qt::QueuedConnection);
+        turn.tell([this, garden, date, diaries = std::move(diaries)]() mutable {
+            take(garden, date, std::move(diaries));
+        });
     });
 }
 

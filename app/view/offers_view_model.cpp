@@ -104,9 +104,7 @@ void OffersViewModel::want()
             return;
         auto found = std::make_shared<const TradeOffs>(works_.offers(ask, turn.cancel()));
         const bool whole = !turn.cancel();
-        QMetaObject::invokeMethod(
-            this, [this, ask, found, whole] { takeAnswer(ask, found, whole); },
-            Qt::QueuedConnection);
+        turn.tell([this, ask, found, whole] { takeAnswer(ask, found, whole); });
     });
 }
 

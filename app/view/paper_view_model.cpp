@@ -130,8 +130,7 @@ void PaperViewModel::prepare()
             worked.weather = weather;
             worked.photos = std::move(photos);
             auto report = std::make_shared<const PaperReport>(std::move(worked));
-            QMetaObject::invokeMethod(
-                this, [this, report = std::move(report)] { take(report); }, Qt::QueuedConnection);
+            turn.tell([this, report = std::move(report)] { take(report); });
         });
 }
 

@@ -37,9 +37,7 @@ void StagesViewModel::want()
         auto stages = works_.stages(ask, first, turn.cancel());
         if (turn.cancel())
             return;
-        QMetaObject::invokeMethod(
-            this, [this, ask, stages = std::move(stages)] { show(ask, stages); },
-            Qt::QueuedConnection);
+        turn.tell([this, ask, stages = std::move(stages)] { show(ask, stages); });
     });
 }
 

@@ -275,17 +275,14 @@ void TrialViewModel::reckon()
             std::make_shared<const model::Trial>(tryCuts(*garden, tables, question, tree, cuts));
         if (turn.cancel())
             return;
-        QMetaObject::invokeMethod(
-            this,
-            [this, garden, trial] {
-                if (garden != workspace_.document().garden() || wanted_.empty())
-                    return; // of a garden that is no longer shown
-                trial_ = trial;
-                take(*trial, *garden);
-                workspace_.setTrial(trial);
-                emit changed();
-            },
-            Qt::QueuedConnection);
+        turn.tell([this, garden, trial] {
+            if (garden != workspace_.document().garden() || wanted_.empty())
+                return; // of a garden that is no longer shown
+            trial_ = trial;
+            take(*trial, *garden);
+            workspace_.setTrial(trial);
+            emit changed();
+        });
     });
 }
 

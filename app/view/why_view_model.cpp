@@ -116,16 +116,13 @@ void WhyViewModel::refresh()
         auto chain = work();
         if (turn.cancel())
             return;
-        QMetaObject::invokeMethod(
-            this,
-            [this, asked, chain = std::move(chain)] {
-                if (asked_ != asked)
-                    return;
-                chain_ = chain;
-                steps_.show(chain_.parts);
-                emit changed();
-            },
-            Qt::QueuedConnection);
+        turn.tell([this, asked, chain = std::move(chain)] {
+            if (asked_ != asked)
+                return;
+            chain_ = chain;
+            steps_.show(chain_.parts);
+            emit changed();
+        });
     });
 }
 
