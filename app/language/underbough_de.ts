@@ -4056,10 +4056,6 @@ mehr darf jetzt nicht weg</translation>
         <translation>In der Bö würde diesen Ästen mehr als ihre erwartete Festigkeit abverlangt: %1.</translation>
     </message>
     <message>
-        <source>People use %1: someone must keep everybody %2 away from where the pieces come down.</source>
-        <translation>Menschen benutzen %1: jemand muss alle %2 weit von dort fernhalten, wo die Stücke herunterkommen.</translation>
-    </message>
-    <message>
         <source>an unknown amount</source>
         <translation>eine unbekannte Menge</translation>
     </message>
@@ -4206,10 +4202,6 @@ mehr darf jetzt nicht weg</translation>
     <message>
         <source>%1 would be asked for %2 of its expected strength in the gust: more than it is likely to bear.</source>
         <translation>%1 würden in der Bö %2 der erwarteten Festigkeit abverlangt: mehr, als er wahrscheinlich trägt.</translation>
-    </message>
-    <message>
-        <source>People use %1: someone must keep everybody %2 away from where the piece comes down.</source>
-        <translation>Menschen benutzen %1: jemand muss alle %2 weit von dort fernhalten, wo das Stück herunterkommt.</translation>
     </message>
     <message>
         <source>Pieces can come down on %1: lower them by hand, or lay boards over it.</source>
@@ -6901,6 +6893,18 @@ mehr darf jetzt nicht weg</translation>
     <message>
         <source>Cut as well so that %1 keeps leaf inside: without this cut the others would leave it only %2 of its leaf on its inner two thirds.</source>
         <translation>Fällt mit, damit %1 innen Laub behält: Ohne diesen Schnitt ließen die anderen nur %2 seines Laubs auf den inneren zwei Dritteln.</translation>
+    </message>
+    <message>
+        <source>People use %1: make no cut while anybody is within %2 of where the pieces come down. Close it, and have someone watch it.</source>
+        <translation>Menschen benutzen %1: kein Schnitt, solange jemand näher als %2 an der Stelle ist, wo die Stücke herunterkommen. Absperren und bewachen lassen.</translation>
+    </message>
+    <message>
+        <source>%1 is a road within %2 of where the piece comes down: only those who may stop the traffic can work there. Ask the local authority.</source>
+        <translation>%1 ist eine Straße, näher als %2 an der Stelle, wo das Stück herunterkommt: dort kann nur arbeiten, wer den Verkehr anhalten darf. Bei der örtlichen Behörde fragen.</translation>
+    </message>
+    <message>
+        <source>People use %1: make no cut while anybody is within %2 of where the piece comes down. Close it, and have someone watch it.</source>
+        <translation>Menschen benutzen %1: kein Schnitt, solange jemand näher als %2 an der Stelle ist, wo das Stück herunterkommt. Absperren und bewachen lassen.</translation>
     </message>
 </context>
 <context>

@@ -21,7 +21,7 @@ bool isOverloaded(const Finding& finding)
 
 bool isPeopleBelow(const Finding& finding)
 {
-    return finding.rule == Rule::peopleBelow;
+    return finding.rule == Rule::peopleBelow && finding.severity != Severity::block;
 }
 
 Findings those(const Findings& findings, bool (*which)(const Finding&))
@@ -56,8 +56,8 @@ QString peopleSentence(const Findings& strips, const Wording& wording)
         away_m = std::max(away_m, strip.limit.value_or(0.0));
     }
     names.removeDuplicates();
-    return Words::tr("People use %1: someone must keep everybody %2 away from where the pieces "
-                     "come down.")
+    return Words::tr("People use %1: make no cut while anybody is within %2 of where the pieces "
+                     "come down. Close it, and have someone watch it.")
         .arg(listed(wording.units, names), wording.units.roughLength(away_m));
 }
 

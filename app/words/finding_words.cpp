@@ -310,6 +310,18 @@ QString limbOverloaded(const Parts& p)
         .arg(p.who(), p.share(p.finding.found));
 }
 
+QString peopleBelow(const Parts& p)
+{
+    const auto [away, where] = std::pair(p.rough(p.finding.limit), p.who());
+    if (p.finding.severity == Severity::block)
+        return Words::tr("%1 is a road within %2 of where the piece comes down: only those who may "
+                         "stop the traffic can work there. Ask the local authority.")
+            .arg(where, away);
+    return Words::tr("People use %1: make no cut while anybody is within %2 of where the piece "
+                     "comes down. Close it, and have someone watch it.")
+        .arg(where, away);
+}
+
 /// What stands in the way of safe work.
 QString safetySentence(const Parts& p)
 {
@@ -320,9 +332,7 @@ QString safetySentence(const Parts& p)
     case Rule::targetBelow:
         return targetBelow(p);
     case Rule::peopleBelow:
-        return Words::tr("People use %1: someone must keep everybody %2 away from where the piece "
-                         "comes down.")
-            .arg(p.who(), p.rough(f.limit));
+        return peopleBelow(p);
     case Rule::plantingBelow:
         return Words::tr("Pieces can come down on %1: lower them by hand, or lay boards over it.")
             .arg(p.who());

@@ -1,5 +1,6 @@
 #include "model/advice/allowance.hpp"
 
+#include "model/advice/fruit_wood.hpp"
 #include "model/advice/limits.hpp"
 
 #include <algorithm>
@@ -25,6 +26,9 @@ bool inLastTwelveMonths(year_month_day visit, year_month_day date)
 double seasonShare(const Tree& tree, const Species& species)
 {
     const bool weak = tree.vigour == Vigour::old || tree.vigour == Vigour::stressed;
+    if (const auto renewal = yearlyRenewal(species.latin);
+        !weak && renewal && renewal->most > kSeasonShare)
+        return renewal->most; // a peach: all its leaf grows from last year's shoots
     const double usual = weak ? kSeasonShareWeak : kSeasonShare;
     return std::min(usual, species.practice.maxAnnualRemoval.value_or(usual));
 }

@@ -18,7 +18,9 @@ struct Allowance {
 };
 
 /// The quarter of a growing season, or the species' own lower figure, or a tenth for old and
-/// stressed trees: what a season's visits may take together, 0..1.
+/// stressed trees: what a season's visits may take together, 0..1. A bearing peach lives on being
+/// renewed: half of last year's shoots, and with them of the leaf that they bear
+/// (docs/methods/advice.md, A17).
 [[nodiscard]] double seasonShare(const Tree& tree, const Species& species);
 
 /// The same, less what visits of the twelve months before `date` took.

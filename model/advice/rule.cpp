@@ -8,7 +8,9 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::seasonShare:
         return {"1",
                 "ANSI A300-1995 Pruning 5.3.1 (a quarter in a growing season); less for old or "
-                "stressed trees: extension practice, no firm figure published"};
+                "stressed trees: extension practice, no firm figure published; a peach half, as "
+                "its wood is renewed (University of California, The Backyard Orchard; from "
+                "memory)"};
     case Rule::stressedTree:
         return {"1", "Shigo's pruning dose (little live wood off over-mature trees); 10 % is often "
                      "said, no firm figure published"};
@@ -79,7 +81,8 @@ RuleFacts ruleFacts(Rule rule)
     case Rule::plantingBelow:
         return {"m", "common practice, no source"};
     case Rule::peopleBelow:
-        return {"m", "OSHA storm-response matrix (20 ft beyond the drop zone)"};
+        return {"m", "OSHA storm-response matrix (20 ft beyond the drop zone); that a road is shut "
+                     "by those who may: common practice, no source"};
     case Rule::deadWood:
         return {"m", "newspaper garden column (dead limbs in trees over 15 ft); weak source"};
     case Rule::brokenWood:

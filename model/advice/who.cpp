@@ -153,8 +153,11 @@ void byWhatLiesBelow(const Garden& garden, const Tree& tree, const PlannedCut& p
     for (const auto& strip : garden.strips) {
         const bool mown = strip.use == StripUse::mower || strip.use == StripUse::rideOnMower;
         const double gap_m = distance_m(below, strip.outline_m);
-        if (!mown && strip.use != StripUse::fireZone && gap_m <= zone_m)
-            decide(labour, {Rule::peopleBelow, Severity::warn, strip.id, gap_m, zone_m});
+        if (mown || strip.use == StripUse::fireZone || gap_m > zone_m)
+            continue;
+        // A path of one's own can be shut and watched; a road can't.
+        const auto severity = strip.use == StripUse::road ? Severity::block : Severity::warn;
+        decide(labour, {Rule::peopleBelow, severity, strip.id, gap_m, zone_m});
     }
 }
 

@@ -135,7 +135,17 @@ TEST(FindingList, KeepsPeopleAwayByTheLargestDistance)
                                        {Rule::peopleBelow, Severity::warn, "path", 1.0, 8.8}},
                                       told.wording);
     ASSERT_EQ(all.size(), 1);
-    EXPECT_NE(shown(all.front()).find("keep everybody 8.8 m away"), std::string::npos);
+    EXPECT_NE(shown(all.front()).find("no cut while anybody is within 8.8 m"), std::string::npos);
+}
+
+TEST(FindingList, LeavesARoadToThoseWhoMayStopTheTraffic)
+{
+    const Told told("en_GB");
+    const QStringList all = sentences({{Rule::peopleBelow, Severity::warn, "path", 0.0, 7.4},
+                                       {Rule::peopleBelow, Severity::block, "lane", 1.0, 8.8}},
+                                      told.wording);
+    ASSERT_EQ(all.size(), 2);
+    EXPECT_NE(shown(all.back()).find("“lane” is a road within 8.8 m"), std::string::npos);
 }
 
 TEST(FindingList, CallsAWoundLargeOnlyOnce)

@@ -40,9 +40,24 @@ TEST(Allowance, TakesTheSpeciesOwnLimitWhereThatIsLower)
     Species apple;
     apple.practice.maxAnnualRemoval = 0.2;
     EXPECT_DOUBLE_EQ(allowance(Tree{}, apple, kToday).share, 0.2);
-    Species peach; // half of its one-year wood, which is not the same as half of its leaf
-    peach.practice.maxAnnualRemoval = 0.5;
-    EXPECT_DOUBLE_EQ(allowance(Tree{}, peach, kToday).share, 0.25);
+    Species lenient;
+    lenient.practice.maxAnnualRemoval = 0.5;
+    EXPECT_DOUBLE_EQ(allowance(Tree{}, lenient, kToday).share, 0.25);
+}
+
+// Published: University of California, The Backyard Orchard: 40-50 % of the last year's wood of a
+// bearing peach each year, about 20 % of a plum's (from memory).
+TEST(Allowance, IsHalfForAPeachThatIsRenewedEachYear)
+{
+    Species peach;
+    peach.latin = "Prunus persica";
+    EXPECT_DOUBLE_EQ(allowance(Tree{}, peach, kToday).share, 0.50);
+    Species plum;
+    plum.latin = "Prunus domestica";
+    EXPECT_DOUBLE_EQ(allowance(Tree{}, plum, kToday).share, 0.25);
+    Tree old;
+    old.vigour = Vigour::old;
+    EXPECT_DOUBLE_EQ(allowance(old, peach, kToday).share, 0.10);
 }
 
 TEST(Allowance, CountsTheVisitsOfTheLastTwelveMonths)

@@ -212,6 +212,16 @@ TEST_F(WhoCuts, KeepsPeopleSixMetresBeyondTheDropZone)
     EXPECT_EQ(labour().who, Who::oneself);
 }
 
+// Common practice, no source: traffic is stopped by those who may.
+TEST_F(WhoCuts, LeavesWhatFallsBesideARoadToAnArborist)
+{
+    garden.strips = {{"lane", "", StripUse::road, eastOf(7.01), {}, {}}};
+    EXPECT_EQ(labour().who, Who::oneself);
+    garden.strips.front().outline_m = eastOf(6.99);
+    EXPECT_TRUE(says(Rule::peopleBelow, Severity::block));
+    EXPECT_EQ(labour().who, Who::arborist);
+}
+
 TEST_F(WhoCuts, SendsForAnArboristForACrackOnTheLimbOrUnderIt)
 {
     tree.limbs[1].defects = {{DefectKind::crack, 0.5, {}, {}, {}, "", {}}};
