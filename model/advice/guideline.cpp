@@ -25,7 +25,7 @@ long nodesMost(long effort, std::size_t limbs)
 {
     constexpr double kLimbs = 16.0;
     const double share = std::min(1.0, kLimbs / static_cast<double>(limbs));
-    return std::max(50L, static_cast<long>(std::pow(share, 2.5) * static_cast<double>(effort)));
+    return std::max(50L, static_cast<long>(std::pow(share, 1.9) * static_cast<double>(effort)));
 }
 
 bool holds(const std::vector<Rule>& rules, Rule rule)
@@ -121,9 +121,9 @@ Guideline::Found Guideline::leastOf(const Limits& limits, const Targets& targets
     decisions.progress = effort_.progress;
     if (decisions.goals == 0)
         return searched();
-    decisions.missing = [&](const std::vector<Cut>& cuts) {
+    decisions.missing = [&](const Picks& picks, const std::vector<Cut>& cuts) {
         const Tree after = afterCuts(tree_, cuts);
-        return limits.crown(after) ? targets.missing(after) : std::vector<double>{};
+        return limits.crown(after) ? targets.missing(after, states, picks) : std::vector<double>{};
     };
     decisions.lookCloser = [&](const Allowed& allowed, double leafMost, const PerOption& likely,
                                Reach& reach) {

@@ -163,11 +163,16 @@ bool LightGoals::met(const Tree& cut) const
     });
 }
 
-std::vector<double> LightGoals::missing(const Tree& cut) const
+std::vector<double> LightGoals::missing(const Tree& cut, const LimbStates& states,
+                                        const Picks& picks) const
 {
+    const auto after = states.after(picks);
     std::vector<double> all;
-    for (const auto i : lacking_)
-        all.push_back((most_[i] - kRounding - amount(i, studies_[i].with(cut))) / most_[i]);
+    for (const auto i : lacking_) {
+        const double has = after ? (1.0 - kFloat) * reaches(states.forms())[i].light(*after)
+                                 : amount(i, studies_[i].with(cut));
+        all.push_back((most_[i] - kRounding - has) / most_[i]);
+    }
     return all;
 }
 

@@ -55,8 +55,12 @@ public:
                     const PerOption& likely, std::size_t first, Reach& reach) const;
     /// Measured on the tree after cuts.
     [[nodiscard]] bool met(const Tree& cut) const;
-    /// For each planting that lacks light, the share of what is wanted that it is still short of.
-    [[nodiscard]] std::vector<double> missing(const Tree& cut) const;
+    /// For each planting that lacks light, the share of what is wanted that it is still short of
+    /// on the cut tree; known several times sooner than met(), and never too little by more
+    /// than rounding. 0 or less: met.
+    /// \param picks  that made the tree what it is, of the options that the states are of
+    [[nodiscard]] std::vector<double> missing(const Tree& cut, const LimbStates& states,
+                                              const Picks& picks) const;
 
     /// Of each wish, in its unit.
     [[nodiscard]] std::vector<double> light(const Tree& tree) const;

@@ -1,9 +1,10 @@
 #include "model/advice/light_reach.hpp"
 
+#include "model/advice/ray_depths.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <span>
 #include <utility>
 
 namespace model::advice {
@@ -75,7 +76,8 @@ LightReach::prospects(const LimbStates& options, const Allowed& allowed, double&
 /// The wood that the light of a ray waits for: of several the one least likely to go.
 std::optional<LightReach::Blocked> LightReach::blocked(const Ray& ray,
                                                        const std::vector<Prospect>& prospects,
-                                                       const RayDepths& depths) const
+                                                       const LeafMixes& mixes,
+                                                       double leafLeft) const
 {
     std::optional<Blocked> by;
     std::pair<double, double> dearest;
@@ -83,16 +85,44 @@ std::optional<LightReach::Blocked> LightReach::blocked(const Ray& ray,
         const auto p = wood_[i];
         if (prospects[p].span.most <= 0.0)
             continue; // gone for certain
-        if (prospects[p].goesFor > depths.leafLeft())
+        if (prospects[p].goesFor > leafLeft)
             return Blocked{p, true};
         const auto limb = patterns_[p].limb;
-        const std::pair dear{-depths.likely(limb), leafOf_[limb]};
+        const std::pair dear{-mixes.likely(limb), leafOf_[limb]};
         if (!by || dear > dearest) {
             dearest = dear;
             by = Blocked{p, false};
         }
     }
     return by;
+}
+
+double LightReach::light(const std::vector<LimbState>& states) const
+{
+    std::vector<double> stays; // of each pattern: the share of its leaf
+    for (const auto& [limb, forms] : patterns_) {
+        const auto& state = states[limb];
+        stays.push_back(state.form != kGone && has(forms, state.form) ? state.kept : 0.0);
+    }
+    std::vector<double> density;
+    for (const auto& mix : mixes_) {
+        double top = 0.0;
+        for (const auto& part : mix)
+            top = std::max(top, stays[part.pattern] * part.density);
+        density.push_back(top);
+    }
+    double sum = open_;
+    for (const auto& ray : rays_) {
+        const auto stands = [&](std::uint32_t pattern) { return stays[pattern] > 0.0; };
+        if (std::any_of(wood_.begin() + static_cast<std::ptrdiff_t>(ray.firstWood),
+                        wood_.begin() + static_cast<std::ptrdiff_t>(ray.lastWood), stands))
+            continue;
+        double depth = 0.0;
+        for (std::size_t s = ray.firstStretch; s < ray.lastStretch; ++s)
+            depth += stretches_[s].depth * density[stretches_[s].mix];
+        sum += ray.worth * std::exp(-depth);
+    }
+    return sum;
 }
 
 LightReach::Most LightReach::most(const LimbStates& options, const Allowed& allowed,
@@ -103,22 +133,19 @@ LightReach::Most LightReach::most(const LimbStates& options, const Allowed& allo
     std::vector<LeafSpan> spans;
     for (const auto& each : prospects)
         spans.push_back(each.span);
-    RayDepths depths(levelsOf(options), std::move(spans), leafLeft, likely, leafOf_.size());
-    std::vector<PerLevel> gained(patterns_.size(), PerLevel{});
+    const LeafMixes mixes(levelsOf(options), std::move(spans), likely, mixes_);
+    RayDepths depths(mixes, leafLeft, leafOf_.size());
     std::vector<double> woodGone(patterns_.size(), 0.0);
     Most found;
     found.sure = open_;
     for (const auto& ray : rays_) {
-        const auto by = blocked(ray, prospects, depths);
+        const auto by = blocked(ray, prospects, mixes, leafLeft);
         if (by && by->forGood)
             continue;
         depths.startRay();
         double depth = 0.0;
         for (std::size_t s = ray.firstStretch; s < ray.lastStretch; ++s)
-            depth += depths.addStretch(
-                stretches_[s].depth,
-                std::span(parts_).subspan(stretches_[s].first,
-                                          stretches_[s].last - stretches_[s].first));
+            depth += depths.addStretch(stretches_[s].depth, stretches_[s].mix);
         const double most = depths.mostGone();
         if (by) {
             woodGone[by->pattern] += ray.worth * std::exp(std::min(0.0, most - depth));
@@ -126,12 +153,13 @@ LightReach::Most LightReach::most(const LimbStates& options, const Allowed& allo
         }
         const double now = ray.worth * std::exp(-depth);
         found.sure += now;
-        depths.addGains(now, most, gained);
+        depths.addGains(now, most);
     }
+    const auto gained = depths.gained();
     std::vector<std::vector<std::size_t>> ofLimb(leafOf_.size());
     for (std::size_t p = 0; p < patterns_.size(); ++p)
         ofLimb[patterns_[p].limb].push_back(p);
-    const auto& levels = depths.levels();
+    const auto& levels = mixes.levels();
     found.more.assign(options.options(), 0.0);
     for (std::size_t o = 0; o < options.options(); ++o)
         for (const auto& [limb, state] : options.changes(o))

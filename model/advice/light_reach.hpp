@@ -1,7 +1,7 @@
 #pragma once
 
+#include "model/advice/leaf_mixes.hpp"
 #include "model/advice/limb_states.hpp"
-#include "model/advice/ray_depths.hpp"
 #include "model/light/light_study.hpp"
 
 #include <cstdint>
@@ -35,8 +35,11 @@ public:
     [[nodiscard]] Most most(const LimbStates& states, const Allowed& allowed, double leafMost,
                             const std::vector<double>& likely = {}) const;
 
+    /// The light itself, once all is decided.
+    /// \param states  per limb, of the same forms
+    [[nodiscard]] double light(const std::vector<LimbState>& states) const;
+
     [[nodiscard]] std::size_t rays() const { return rays_.size(); }
-    [[nodiscard]] std::size_t parts() const { return parts_.size(); }
 
 private:
     /// Wood or leaf of a limb that is there in some of its forms.
@@ -44,11 +47,10 @@ private:
         std::size_t limb{};
         std::uint64_t forms{};
     };
-    /// A stretch of a ray, or several that meet the same parts.
+    /// A stretch of a ray, or several that meet the same leaf.
     struct Stretch {
         double depth{}; ///< of leaf of medium density
-        std::size_t first{};
-        std::size_t last{};
+        std::uint32_t mix{};
     };
     struct Ray {
         double worth{};
@@ -58,9 +60,15 @@ private:
         std::size_t lastWood{};
     };
     struct Bodies;
+    /// Under which number a pattern or a mix is kept, while rays are added.
+    struct Numbers {
+        std::map<std::pair<std::size_t, std::uint64_t>, std::uint32_t> patterns;
+        std::map<LeafMix, std::uint32_t> mixes;
+    };
     void addRay(const light::StudyRay& ray, double worth, double extinction_1_m,
-                const Bodies& bodies);
-    std::uint32_t pattern(std::size_t limb, std::uint64_t forms);
+                const Bodies& bodies, Numbers& numbers);
+    std::uint32_t pattern(std::size_t limb, std::uint64_t forms, Numbers& numbers);
+    std::uint32_t mix(const LeafMix& parts, Numbers& numbers);
     /// What may become of one pattern.
     struct Prospect {
         LeafSpan span;
@@ -73,13 +81,13 @@ private:
         std::uint32_t pattern{};
         bool forGood{};
     };
-    [[nodiscard]] std::optional<Blocked>
-    blocked(const Ray& ray, const std::vector<Prospect>& prospects, const RayDepths& depths) const;
+    [[nodiscard]] std::optional<Blocked> blocked(const Ray& ray,
+                                                 const std::vector<Prospect>& prospects,
+                                                 const LeafMixes& mixes, double leafLeft) const;
 
     std::vector<double> leafOf_; ///< per limb, its own, in some unit: for shares of gains
     std::vector<Pattern> patterns_;
-    std::map<std::pair<std::size_t, std::uint64_t>, std::uint32_t> numbers_; ///< of patterns
-    std::vector<LeafPart> parts_;
+    std::vector<LeafMix> mixes_;
     std::vector<Stretch> stretches_;
     std::vector<std::uint32_t> wood_; ///< patterns
     std::vector<Ray> rays_;

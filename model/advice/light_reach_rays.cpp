@@ -67,27 +67,37 @@ LightReach::LightReach(const light::LightStudy& study, const Tree& tree, const L
     for (const auto& body : leafyBodies(tree))
         leafOf_[body.limb] += body.density * sharingVolume_m3(body);
     const Bodies bodies(study, tree, forms);
+    Numbers numbers;
     auto canopy = study.canopyOf(tree);
     for (const auto& ray : study.rays()) {
         const double value = worth(ray);
         if (value <= 0.0)
             continue;
         canopy.leafShare = ray.leafShare;
-        addRay(ray, value, light::extinction_1_m(canopy, ray.towards), bodies);
+        addRay(ray, value, light::extinction_1_m(canopy, ray.towards), bodies, numbers);
     }
 }
 
-std::uint32_t LightReach::pattern(std::size_t limb, std::uint64_t forms)
+std::uint32_t LightReach::pattern(std::size_t limb, std::uint64_t forms, Numbers& numbers)
 {
-    const auto [known, isNew] =
-        numbers_.try_emplace(std::pair{limb, forms}, static_cast<std::uint32_t>(patterns_.size()));
+    const auto [known, isNew] = numbers.patterns.try_emplace(
+        std::pair{limb, forms}, static_cast<std::uint32_t>(patterns_.size()));
     if (isNew)
         patterns_.push_back({limb, forms});
     return known->second;
 }
 
+std::uint32_t LightReach::mix(const LeafMix& parts, Numbers& numbers)
+{
+    const auto [known, isNew] =
+        numbers.mixes.try_emplace(parts, static_cast<std::uint32_t>(mixes_.size()));
+    if (isNew)
+        mixes_.push_back(parts);
+    return known->second;
+}
+
 void LightReach::addRay(const light::StudyRay& ray, double worth, double extinction_1_m,
-                        const Bodies& bodies)
+                        const Bodies& bodies, Numbers& numbers)
 {
     std::vector<Hit> hits;
     std::map<std::size_t, std::uint64_t> woods;
@@ -111,7 +121,7 @@ void LightReach::addRay(const light::StudyRay& ray, double worth, double extinct
     }
     Ray kept{worth, stretches_.size(), 0, wood_.size(), 0};
     for (const auto& [limb, forms] : woods)
-        wood_.push_back(pattern(limb, forms));
+        wood_.push_back(pattern(limb, forms, numbers));
     kept.lastWood = wood_.size();
     std::vector<double> ends;
     for (const auto& hit : hits) {
@@ -119,26 +129,21 @@ void LightReach::addRay(const light::StudyRay& ray, double worth, double extinct
         ends.push_back(hit.along.to);
     }
     std::ranges::sort(ends);
-    std::map<std::vector<std::pair<std::uint32_t, float>>, double> byParts;
+    std::map<std::uint32_t, double> byMix;
     for (std::size_t i = 1; i < ends.size(); ++i) {
         const double middle = (ends[i - 1] + ends[i]) / 2.0;
         std::map<std::pair<std::size_t, double>, std::uint64_t> here;
         for (const auto& hit : hits)
             if (hit.along.from < middle && middle < hit.along.to)
                 here[{hit.limb, hit.density}] |= hit.forms;
-        std::vector<std::pair<std::uint32_t, float>> parts;
+        LeafMix parts;
         for (const auto& [what, forms] : here)
-            parts.emplace_back(pattern(what.first, forms), static_cast<float>(what.second));
+            parts.push_back({pattern(what.first, forms, numbers), static_cast<float>(what.second)});
         if (!parts.empty() && ends[i] > ends[i - 1])
-            byParts[parts] += ends[i] - ends[i - 1];
+            byMix[mix(parts, numbers)] += ends[i] - ends[i - 1];
     }
-    for (const auto& [parts, length] : byParts) {
-        Stretch stretch{extinction_1_m * length, parts_.size(), 0};
-        for (const auto& [p, density] : parts)
-            parts_.push_back({p, density});
-        stretch.last = parts_.size();
-        stretches_.push_back(stretch);
-    }
+    for (const auto& [mix, length] : byMix)
+        stretches_.push_back({extinction_1_m * length, mix});
     kept.lastStretch = stretches_.size();
     rays_.push_back(kept);
 }

@@ -35,8 +35,10 @@ std::size_t LimbStates::formOf(std::size_t limb, const Limb& shape)
     const auto known = std::ranges::find(forms, shape);
     if (known != forms.end())
         return static_cast<std::size_t>(known - forms.begin());
-    if (forms.size() == kGone)
-        return kGone; // none has so many: as if it were gone, which promises too much, never less
+    if (forms.size() == kGone) { // hardly any has so many
+        knowsAllForms_ = false;
+        return kGone; // as if it were gone, which promises too much, never less
+    }
     forms.push_back(shape);
     const double leaf_m2 = ownLeaf_m2(shape, foliation_);
     leaf_[limb].push_back(foliation_.leafArea_m2 > 0.0 ? leaf_m2 / foliation_.leafArea_m2 : 0.0);
@@ -76,6 +78,17 @@ std::vector<LimbStates::Change> LimbStates::changesOf(const Option& option, std:
     own.lost = leaf_[limb].front() - left;
     changes.push_back({limb, own});
     return changes;
+}
+
+std::optional<std::vector<LimbState>> LimbStates::after(const Picks& picks) const
+{
+    if (!knowsAllForms_)
+        return std::nullopt;
+    std::vector<LimbState> states(tree_.limbs.size());
+    for (const auto pick : picks)
+        for (const auto& change : changes_[pick])
+            states[change.limb] = change.state;
+    return states;
 }
 
 std::vector<double> LimbStates::shareLost(const PerOption& taken) const

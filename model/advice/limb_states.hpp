@@ -5,6 +5,7 @@
 #include "model/garden/tree.hpp"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace model::advice {
@@ -27,6 +28,10 @@ public:
     LimbStates(const Tree& tree, const Foliation& foliation, const Decisions& decisions);
 
     [[nodiscard]] const LimbForms& forms() const { return forms_; }
+
+    /// What becomes of each limb if these are taken; blank where that is not known, as of a limb
+    /// that could have more forms than are kept.
+    [[nodiscard]] std::optional<std::vector<LimbState>> after(const Picks& picks) const;
 
     /// The states that are possible for each limb if only allowed options are taken.
     [[nodiscard]] std::vector<std::vector<LimbState>> possible(const Allowed& allowed) const;
@@ -57,6 +62,7 @@ private:
     std::vector<std::size_t> first_;        ///< option, per limb, and the end
     std::vector<std::vector<Change>> changes_;
     std::vector<std::vector<std::size_t>> decides_; ///< per option
+    bool knowsAllForms_{true};
 };
 
 } // namespace model::advice

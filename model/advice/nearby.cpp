@@ -78,7 +78,7 @@ const std::vector<double>& Nearby::missing(const Picks& picks)
     if (tell_ && measures_ % kTellEvery == 0)
         tell_();
     ++measures_;
-    return known_.emplace(picks, decisions_.missing(bounder_.cuts(picks))).first->second;
+    return known_.emplace(picks, decisions_.missing(picks, bounder_.cuts(picks))).first->second;
 }
 
 Nearby::Standing Nearby::standing(Plan plan)

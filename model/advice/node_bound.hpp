@@ -9,7 +9,6 @@
 namespace model::advice {
 
 /// A complete choice, as the options that it takes.
-using Picks = std::vector<std::uint32_t>;
 
 /// What is known of all choices that take only allowed options.
 struct NodeBound {

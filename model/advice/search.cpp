@@ -204,7 +204,7 @@ private:
             nearbyNext_ *= kNearbyAgain;
         if (nearbyDone_ && best_.taken == nearbyOf_)
             return;
-        const long measures = best_.found ? nodes_ : std::max(nodes_, kNearbyMeasures);
+        const long measures = 3 * (best_.found ? nodes_ : std::max(nodes_, kNearbyMeasures));
         const auto found = nearby_->from(best_.taken, std::min(measures, decisions_.measuresMost),
                                          [&] { tell(bound); });
         if (found && bounder_.cost(*found) < cutoff())

@@ -26,6 +26,9 @@ using PerOption = std::vector<double>;
 /// Likewise: whether it may still be taken where its limb is left to be decided.
 using Allowed = std::vector<std::uint8_t>;
 
+/// Options of the row that are taken together: one for each limb that is left to be decided.
+using Picks = std::vector<std::uint32_t>;
+
 /// Something that options take, and that all together may not take more of.
 struct Limit {
     PerOption takes; ///< may be below 0: an option gives room to others
@@ -47,8 +50,8 @@ struct Choice {
     bool proven{};  ///< nothing smaller exists (found), or nothing at all does (not found)
     double bound{}; ///< no set that does has less leaf than this; `leaf` when proven
     long nodes{};
-    long asked{};                     ///< how often crownAccepts was asked
-    std::vector<std::uint32_t> taken; ///< what was found, as options of the row (PerOption)
+    long asked{}; ///< how often crownAccepts was asked
+    Picks taken;  ///< what was found
     /// Those of Decisions::limits that stood in the way of something.
     std::vector<std::size_t> limiting;
 };
@@ -72,7 +75,7 @@ struct Decisions {
     /// What is missing of each thing that is measured on the tree after the cuts, as a share of it,
     /// 0 or less: enough; empty: a rule about the crown forbids them. crownAccepts() is true of
     /// sets that miss nothing. Null: not known.
-    std::function<std::vector<double>(const std::vector<Cut>&)> missing;
+    std::function<std::vector<double>(const Picks&, const std::vector<Cut>&)> missing;
     /// Looks more closely at what the options help, of sets of cuts that take only allowed options
     /// and no more leaf than this: Option::helps holds for all sets. `likely`: how much of each is
     /// thought to be taken, for a look that is closest there; then what it has nothing new to say
@@ -82,7 +85,7 @@ struct Decisions {
     Choice start;           ///< the best known so far, if `found`: one that crownAccepts has passed
     long nodesMost{20'000}; ///< the search gives up after so many
     long askedMost{2000};   ///< or after asking crownAccepts so often
-    long measuresMost{1500}; ///< cut trees measured around each set that is taken, by `missing`
+    long measuresMost{4500}; ///< cut trees measured around each set that is taken, by `missing`
     bool anyWillDo{};        ///< stop at the first set that does, however much leaf it takes
     Progress progress;       ///< may be empty
 };

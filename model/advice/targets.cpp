@@ -142,7 +142,8 @@ bool Targets::met(const Tree& cut) const
            (!light_ || light_->met(cut));
 }
 
-std::vector<double> Targets::missing(const Tree& cut) const
+std::vector<double> Targets::missing(const Tree& cut, const LimbStates& states,
+                                     const Picks& picks) const
 {
     std::vector<double> all;
     const auto add = [&all](const std::vector<double>& more) {
@@ -151,7 +152,7 @@ std::vector<double> Targets::missing(const Tree& cut) const
     for (const auto& relief : reliefs_)
         add(relief.missing(cut));
     if (light_)
-        add(light_->missing(cut));
+        add(light_->missing(cut, states, picks));
     return all;
 }
 

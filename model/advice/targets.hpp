@@ -50,8 +50,10 @@ public:
     /// The goals that are measured on the cut tree: loads and light.
     [[nodiscard]] bool met(const Tree& cut) const;
     /// What the cut tree is short of, for each limb and each planting, as a share of what is
-    /// wanted; 0 or less: enough. Nothing is missing when met().
-    [[nodiscard]] std::vector<double> missing(const Tree& cut) const;
+    /// wanted; 0 or less: enough, and it is met().
+    /// \param picks  that made it what it is, of the options that the states are of
+    [[nodiscard]] std::vector<double> missing(const Tree& cut, const LimbStates& states,
+                                              const Picks& picks) const;
 
     /// Of the goals of wanted(), how far cuts help at most if only some are possible
     /// (Decisions::lookCloser).

@@ -135,6 +135,9 @@ TEST(LightReach, IsTheLightWhereAllIsDecided)
             for (const auto option : set->options)
                 ASSERT_NEAR(most.more[option], 0.0, 1e-9);
             ASSERT_NEAR(most.sure, bed.light_h(set->cuts), 2e-5 * most.sure) << garden << ' ' << i;
+            const auto states = bed.states.after(Picks(set->options.begin(), set->options.end()));
+            ASSERT_TRUE(states);
+            ASSERT_NEAR(bed.reach.light(*states), most.sure, 1e-9 * most.sure);
         }
     }
 }

@@ -100,7 +100,7 @@ TEST(Nearby, ComesCloseToWhatASolverOfIntegerProgramsFinds)
     int trees = 0;
     for (int i = 0; i < 50; ++i) {
         auto decisions = randomTree(random, 5 + static_cast<std::size_t>(i) * 35 / 49);
-        decisions.missing = [&](const std::vector<Cut>& cuts) {
+        decisions.missing = [&](const Picks& /*picks*/, const std::vector<Cut>& cuts) {
             return missingOf(decisions, cuts);
         };
         const auto least = solved(decisions);
@@ -127,7 +127,9 @@ TEST(Nearby, AnswersTheSameEveryTimeAndGoesOnWhereItWasCutShort)
 {
     std::mt19937 random(8);
     auto decisions = randomTree(random, 30);
-    decisions.missing = [&](const std::vector<Cut>& cuts) { return missingOf(decisions, cuts); };
+    decisions.missing = [&](const Picks& /*picks*/, const std::vector<Cut>& cuts) {
+        return missingOf(decisions, cuts);
+    };
     const Bounder bounder(decisions);
     Nearby bit(decisions, bounder, nullptr);
     Nearby whole(decisions, bounder, nullptr);
