@@ -9,6 +9,8 @@ ScrollView {
 
     /// Its bar is always to be seen where there is more than the room shows.
     property bool showsBar: false
+    /// Kept at the top while what is above it or below its head is laid out, until somebody rolls.
+    property Item held: null
     /// It is longer than its room.
     readonly property bool rolls: contentHeight > availableHeight + 1
 
@@ -19,6 +21,7 @@ ScrollView {
 
     /// Rolls as far as it takes to see `item` with its focus ring: its top, where it is too long.
     function show(item: Item) {
+        root.held = null
         const page = root.contentItem as Flickable
         const top = item.mapToItem(page.contentItem, 0, 0).y - Theme.gap
         const end = top + item.height + 2 * Theme.gap
@@ -26,10 +29,16 @@ ScrollView {
         page.contentY = Math.max(0, Math.min(highest, root.contentHeight - root.availableHeight))
     }
 
-    /// Rolls `item` to the top, for what will grow below its head.
+    /// Rolls `item` to the top, for what grows below its head now or soon.
     function showTop(item: Item) {
+        root.held = item
+        root.hold()
+    }
+    function hold() {
+        if (!root.held)
+            return
         const page = root.contentItem as Flickable
-        const top = item.mapToItem(page.contentItem, 0, 0).y
+        const top = root.held.mapToItem(page.contentItem, 0, 0).y
         page.contentY = Math.max(0, Math.min(top, root.contentHeight - root.availableHeight))
     }
 
@@ -48,6 +57,19 @@ ScrollView {
             root.show(item)
     }
 
+    onContentHeightChanged: root.hold()
+    Connections {
+        target: root.held
+        function onYChanged() { root.hold() }
+    }
+    Connections {
+        target: root.contentItem as Flickable
+        function onMovementStarted() { root.held = null }
+    }
+    Connections {
+        target: root.ScrollBar.vertical
+        function onPressedChanged() { root.held = null }
+    }
     Connections {
         target: root.Window.window
         function onActiveFocusItemChanged() {

@@ -34,6 +34,21 @@ TestCase {
             label: "10 % of 25 %"
         }
     }
+    Component {
+        id: page
+        Scroller {
+            property alias above: above
+            property alias card: card
+
+            width: 300
+            height: 200
+
+            Column {
+                Rectangle { id: above; width: 100; height: 150 }
+                Rectangle { id: card; width: 100; height: 50 }
+            }
+        }
+    }
     SignalSpy { id: chosen; signalName: "chosen" }
     SignalSpy { id: asked; signalName: "whyWanted" }
 
@@ -69,6 +84,22 @@ TestCase {
         verify(row.activeFocus)
         keyClick(Qt.Key_Space)
         verify(row.open)
+    }
+
+    function test_aCardIsHeldAtTheTopWhileThePageIsLaidOut() {
+        const item = createTemporaryObject(page, testCase)
+        const top = () => item.card.mapToItem(item, 0, 0).y
+        item.showTop(item.card)
+        verify(top() > 0) // nothing is to be rolled yet
+        item.card.height = 400
+        tryVerify(() => top() === 0)
+        item.above.height = 300
+        tryVerify(() => top() === 0)
+        mouseWheel(item, 100, 100, 0, 120)
+        tryVerify(() => top() > 0)
+        item.above.height = 400
+        tryCompare(item.card, "y", 400)
+        verify(top() > 90) // whoever rolls is let be
     }
 
     function test_theGaugeTellsItsShare() {
