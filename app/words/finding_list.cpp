@@ -21,7 +21,7 @@ bool isOverloaded(const Finding& finding)
 
 bool isPeopleBelow(const Finding& finding)
 {
-    return finding.rule == Rule::peopleBelow && finding.severity != Severity::block;
+    return finding.rule == Rule::peopleBelow && finding.severity != model::advice::Severity::block;
 }
 
 Findings those(const Findings& findings, bool (*which)(const Finding&))

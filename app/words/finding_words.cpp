@@ -313,7 +313,7 @@ QString limbOverloaded(const Parts& p)
 QString peopleBelow(const Parts& p)
 {
     const auto [away, where] = std::pair(p.rough(p.finding.limit), p.who());
-    if (p.finding.severity == Severity::block)
+    if (p.finding.severity == model::advice::Severity::block)
         return Words::tr("%1 is a road within %2 of where the piece comes down: only those who may "
                          "stop the traffic can work there. Ask the local authority.")
             .arg(where, away);
