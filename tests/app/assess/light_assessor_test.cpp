@@ -16,7 +16,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-LightWanted about(const std::string& name, bool map = true)
+LightWanted lightOf(const std::string& name, bool map = true)
 {
     model::Garden garden;
     garden.name = name;
@@ -54,13 +54,13 @@ TEST_F(LightAssessorTest, StoppingEndsTheYearAndTheSameWishIsAnsweredLater)
     LightAssessor assessor(works(), 0ms);
     int years = 0;
     QObject::connect(&assessor, &LightAssessor::yearReady, [&] { ++years; });
-    assessor.want(about("one"));
+    assessor.want(lightOf("one"));
     ASSERT_TRUE(waitFor([&] { return runs.load(); }));
     assessor.stop();
     ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
     EXPECT_EQ(years, 0);
     hold = false;
-    assessor.want(about("one"));
+    assessor.want(lightOf("one"));
     ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
     EXPECT_EQ(years, 1);
 }
@@ -72,7 +72,7 @@ TEST_F(LightAssessorTest, ShowsTheMapFirstAndTheYearOnceSettled)
     QObject::connect(&assessor, &LightAssessor::mapReady, [&] { order << QStringLiteral("map"); });
     QObject::connect(&assessor, &LightAssessor::yearReady,
                      [&] { order << QStringLiteral("year"); });
-    assessor.want(about("one"));
+    assessor.want(lightOf("one"));
     EXPECT_TRUE(assessor.isBusy());
     ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
     EXPECT_EQ(order.join(QLatin1Char(' ')), QStringLiteral("map year"));
@@ -85,10 +85,10 @@ TEST_F(LightAssessorTest, ANewWishStopsAnOlderYear)
     std::vector<std::string> answered;
     QObject::connect(&assessor, &LightAssessor::yearReady,
                      [&](const LightWanted& wanted) { answered.push_back(wanted.garden->name); });
-    assessor.want(about("old"));
+    assessor.want(lightOf("old"));
     ASSERT_TRUE(waitFor([&] { return runs.load(); }));
     hold = false;
-    assessor.want(about("new"));
+    assessor.want(lightOf("new"));
     ASSERT_TRUE(waitFor([&] { return !assessor.isBusy(); }));
     ASSERT_FALSE(answered.empty());
     EXPECT_EQ(answered.back(), "new");
@@ -100,12 +100,12 @@ TEST_F(LightAssessorTest, ARefusalIsToldAndTheNextWishIsAnswered)
     QString problem;
     QObject::connect(&assessor, &LightAssessor::failed,
                      [&](const QString& said) { problem = said; });
-    assessor.want(about("bad"));
+    assessor.want(lightOf("bad"));
     ASSERT_TRUE(waitFor([&] { return !assessor.isBusy() && !problem.isEmpty(); }));
     EXPECT_EQ(problem, QStringLiteral("no such tree"));
     bool answered = false;
     QObject::connect(&assessor, &LightAssessor::yearReady, [&] { answered = true; });
-    assessor.want(about("good"));
+    assessor.want(lightOf("good"));
     EXPECT_TRUE(waitFor([&] { return answered; }));
 }
 
@@ -113,7 +113,7 @@ TEST_F(LightAssessorTest, GoesAwayInTheMiddleOfWork)
 {
     hold = true;
     LightAssessor assessor(works(), 0ms);
-    assessor.want(about("one"));
+    assessor.want(lightOf("one"));
     EXPECT_TRUE(waitFor([&] { return runs.load(); }));
 }
 

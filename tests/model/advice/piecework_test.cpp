@@ -55,15 +55,15 @@ double mass_kg(const std::vector<Piece>& pieces)
 // to 3/4 in, loppers from there to 1 1/2 in, a saw above.
 TEST(Tool, IsTheLightestThatCutsSoThickFromTheGround)
 {
-    constexpr double kInch_m = 0.0254;
-    EXPECT_EQ(toolFor(0.74 * kInch_m, 1.5), Tool::secateurs);
-    EXPECT_EQ(toolFor(0.76 * kInch_m, 1.5), Tool::loppers);
-    EXPECT_EQ(toolFor(1.49 * kInch_m, 1.5), Tool::loppers);
-    EXPECT_EQ(toolFor(1.51 * kInch_m, 1.5), Tool::handSaw);
+    constexpr double inch_m = 0.0254;
+    EXPECT_EQ(toolFor(0.74 * inch_m, 1.5), Tool::secateurs);
+    EXPECT_EQ(toolFor(0.76 * inch_m, 1.5), Tool::loppers);
+    EXPECT_EQ(toolFor(1.49 * inch_m, 1.5), Tool::loppers);
+    EXPECT_EQ(toolFor(1.51 * inch_m, 1.5), Tool::handSaw);
     EXPECT_EQ(toolFor(0.2, 2.09), Tool::handSaw);
     EXPECT_EQ(toolFor(0.2, 2.11), Tool::poleSaw);
-    EXPECT_EQ(toolFor(1.25 * kInch_m, 2.11), Tool::polePruner);
-    EXPECT_EQ(toolFor(1.27 * kInch_m, 2.11), Tool::poleSaw);
+    EXPECT_EQ(toolFor(1.25 * inch_m, 2.11), Tool::polePruner);
+    EXPECT_EQ(toolFor(1.27 * inch_m, 2.11), Tool::poleSaw);
     EXPECT_EQ(toolFor(0.0, 4.59), Tool::polePruner);
     EXPECT_EQ(toolFor(0.0, 4.61), Tool::outOfReach);
 }

@@ -20,7 +20,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto kDate = 2026y / 1 / 15;
+constexpr auto kSuggestedOn = 2026y / 1 / 15;
 constexpr double kTape_m = 2e-4; // the search works to a tenth of a millimetre
 
 /// Round figures in the range of common hardwoods; only the masses of the pieces depend on them.
@@ -204,7 +204,8 @@ TEST(Suggestion, TakesTheLeastLeafOfAllSetsOfCuts)
         const auto garden = randomGarden(random);
         const auto species = anySpecies();
         const auto foliation = foliate(garden.trees.front(), species);
-        const auto suggestion = suggest(garden, garden.trees.front(), foliation, species, kDate);
+        const auto suggestion =
+            suggest(garden, garden.trees.front(), foliation, species, kSuggestedOn);
         const EverySet every(garden, foliation);
         ASSERT_TRUE(suggestion.proven);
         if (suggestion.outcome == Outcome::notWithinGuideline) {
@@ -232,7 +233,8 @@ TEST(Suggestion, ComesCloserInsideTheGuidelineWhenItCannotBeMet)
         const auto garden = randomGarden(random);
         const auto species = anySpecies();
         const auto foliation = foliate(garden.trees.front(), species);
-        const auto suggestion = suggest(garden, garden.trees.front(), foliation, species, kDate);
+        const auto suggestion =
+            suggest(garden, garden.trees.front(), foliation, species, kSuggestedOn);
         if (suggestion.outcome != Outcome::notWithinGuideline)
             continue;
         ASSERT_LE(suggestion.leafShare, suggestion.allowance + 1e-9);
@@ -251,7 +253,8 @@ TEST(Suggestion, LeavesAClearTreeAlone)
     for (auto& strip : garden.strips)
         strip.headroom_m = 0.1;
     const auto foliation = foliate(garden.trees.front(), anySpecies());
-    const auto suggestion = suggest(garden, garden.trees.front(), foliation, anySpecies(), kDate);
+    const auto suggestion =
+        suggest(garden, garden.trees.front(), foliation, anySpecies(), kSuggestedOn);
     EXPECT_EQ(suggestion.outcome, Outcome::nothingNeeded);
     EXPECT_TRUE(suggestion.cuts.empty());
 }
@@ -275,7 +278,7 @@ TEST(Suggestion, NamesTheRuleThatBinds)
     garden.trees = {tree};
     garden.strips = {{"path", "", StripUse::path, {{1, -9}, {2, -9}, {2, 9}, {1, 9}}, 2.4, {}}};
     const auto foliation = foliate(tree, anySpecies());
-    const auto suggestion = suggest(garden, tree, foliation, anySpecies(), kDate);
+    const auto suggestion = suggest(garden, tree, foliation, anySpecies(), kSuggestedOn);
     ASSERT_EQ(suggestion.outcome, Outcome::notWithinGuideline);
     ASSERT_EQ(suggestion.binding.size(), 1u);
     EXPECT_EQ(suggestion.binding.front().rule, Rule::seasonShare);
@@ -307,7 +310,7 @@ TEST(Suggest, HoldsWhenWet)
         if (const auto dry = headroom::treeHeadroom(garden, tree);
             round % 2 == 0 && dry[0].height_m)
             garden.strips[0].headroom_m = *dry[0].height_m - 0.002; // just enough when dry
-        const auto suggestion = suggest(garden, tree, foliation, soft, kDate);
+        const auto suggestion = suggest(garden, tree, foliation, soft, kSuggestedOn);
         const auto before = heavy(tree);
         onlyWet += std::ranges::any_of(before, [](const auto& strip) {
             return strip.shortfall_m == 0.0 && strip.sagged->shortfall_m > 0.0;

@@ -19,14 +19,14 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto kDate = 2026y / 7 / 1;
+constexpr auto kWeighedOn = 2026y / 7 / 1;
 
-struct Asked {
-    explicit Asked(Garden g)
+struct Weighed {
+    explicit Weighed(Garden g)
         : garden(std::move(g)), species(*findSpecies(shippedTables(), garden.trees[0].species)),
           foliations(light::foliations(garden, shippedTables())), around{shippedTables(),
                                                                          foliations},
-          all(tradeOffs(garden, garden.trees[0], foliations[0], species, kDate,
+          all(tradeOffs(garden, garden.trees[0], foliations[0], species, kWeighedOn,
                         {.spare_m = 0.0, .goals = {}, .around = &around}))
     {
     }
@@ -52,7 +52,7 @@ double goodness(Lack lack, const std::optional<double>& reached)
 TEST(TradeOffs, BuyMoreForMore)
 {
     for (const char* name : kExamples) {
-        const Asked asked(example(name));
+        const Weighed asked(example(name));
         for (const auto& tradeOff : asked.all) {
             ASSERT_FALSE(tradeOff.offers.empty());
             auto last = tradeOff.now;
@@ -73,7 +73,7 @@ TEST(TradeOffs, BuyMoreForMore)
 // Brute force: the offered cuts, made and reckoned afresh.
 TEST(TradeOffs, ReachWhatTheySay)
 {
-    const Asked asked(example("maple-drive"));
+    const Weighed asked(example("maple-drive"));
     const auto* relief = asked.of(Lack::relief);
     ASSERT_TRUE(relief);
     load::Conditions conditions;
@@ -97,7 +97,7 @@ TEST(TradeOffs, ReachWhatTheySay)
 // finding any at 14 %), and never less. ReachWhatTheySay holds each against the cut tree's loads.
 TEST(TradeOffs, GoOnFindingReliefForMoreLeaf)
 {
-    const Asked asked(example("maple-drive"));
+    const Weighed asked(example("maple-drive"));
     const auto* relief = asked.of(Lack::relief);
     ASSERT_TRUE(relief);
     ASSERT_GE(relief->offers.size(), 4u);
@@ -115,12 +115,12 @@ TEST(TradeOffs, RelieveNearlyAsMuchAsAnySetOfCutsMay)
 {
     constexpr double kCloseTo =
         0.025; // of the strength: as near as the proofs come in a few seconds
-    const Asked asked(example("maple-drive"));
+    const Weighed asked(example("maple-drive"));
     const auto* relief = asked.of(Lack::relief);
     ASSERT_TRUE(relief);
     const auto& tree = asked.garden.trees[0];
-    const Patient patient{asked.garden,  tree,  asked.foliations[0],
-                          asked.species, kDate, &asked.around};
+    const Patient patient{asked.garden,  tree,       asked.foliations[0],
+                          asked.species, kWeighedOn, &asked.around};
     for (const auto& offer : relief->offers) {
         Targets targets(patient,
                         {{GoalKind::relief, Want::must, "", *offer.reached[0] - kCloseTo, {}, {}}});
@@ -165,7 +165,7 @@ Garden ladder()
 // Brute force: all sets of limbs, each taken off and measured.
 TEST(TradeOffs, FindTheBestHeadroomThatAnySetOfLimbsGives)
 {
-    const Asked asked(ladder());
+    const Weighed asked(ladder());
     const auto* headroom = asked.of(Lack::headroom);
     ASSERT_TRUE(headroom);
     const auto& tree = asked.garden.trees[0];
