@@ -10,7 +10,7 @@
 namespace app {
 namespace {
 
-constexpr QSizeF kCanvas{900, 500};
+constexpr QSizeF kCanvasSize{900, 500};
 
 class SideSceneTest : public ::testing::Test {
 protected:
@@ -18,7 +18,7 @@ protected:
                     const std::vector<model::advice::PlannedCut>* cuts = nullptr) const
     {
         return sideScene(
-            {garden_, tree_, tree_, frame_, kCanvas, units_,
+            {garden_, tree_, tree_, frame_, kCanvasSize, units_,
              [](const std::string& limb) -> std::optional<LimbShade> {
                  return limb == "bough" ? std::optional(LimbShade{0.42, true}) : std::nullopt;
              },
@@ -27,7 +27,7 @@ protected:
 
     model::Garden garden_ = smallGarden();
     const model::Tree& tree_ = garden_.trees[0];
-    SideFrame frame_ = fittedSideFrame(tree_, 0.0, kCanvas);
+    SideFrame frame_ = fittedSideFrame(tree_, 0.0, kCanvasSize);
     Units units_{QLocale(QLocale::English), Measures::metric};
 };
 
@@ -54,8 +54,8 @@ TEST_F(SideSceneTest, APlaceReadBackFromTheCanvasIsThePlace)
 TEST_F(SideSceneTest, AllOfTheTreeIsOnTheCanvasFromEveryBearing)
 {
     for (double bearing = 0.0; bearing < 360.0; bearing += 30.0) {
-        frame_ = fittedSideFrame(tree_, bearing, kCanvas);
-        const QRectF canvas(QPointF(0, 0), kCanvas);
+        frame_ = fittedSideFrame(tree_, bearing, kCanvasSize);
+        const QRectF canvas(QPointF(0, 0), kCanvasSize);
         for (const auto& limb : scene().limbs)
             EXPECT_TRUE(canvas.contains(limb.wood.boundingRect()));
         for (const auto& leaf : scene().leaves)
@@ -65,23 +65,23 @@ TEST_F(SideSceneTest, AllOfTheTreeIsOnTheCanvasFromEveryBearing)
 
 TEST_F(SideSceneTest, TheTreeIsAsLargeAsFitsAboveTheNamesInTheGround)
 {
-    const int rows = groundRows(garden_, tree_, frame_, kCanvas);
+    const int rows = groundRows(garden_, tree_, frame_, kCanvasSize);
     EXPECT_GE(rows, 1); // a path and a bed
-    frame_ = fittedSideFrame(tree_, 0.0, kCanvas, rows);
-    const double left = kCanvas.height() - frame_.pixelsPerMetre * model::height_m(tree_);
-    const double beside = kCanvas.width() - 2.0 * frame_.pixelsPerMetre * reach_m(tree_);
+    frame_ = fittedSideFrame(tree_, 0.0, kCanvasSize, rows);
+    const double left = kCanvasSize.height() - frame_.pixelsPerMetre * model::height_m(tree_);
+    const double beside = kCanvasSize.width() - 2.0 * frame_.pixelsPerMetre * reach_m(tree_);
     EXPECT_LE(std::min(left - 25.0 * rows, beside - 40.0), 46.0 + 1e-9);
     for (const auto& band : scene().bands)
         EXPECT_LT(band.row, rows);
-    EXPECT_EQ(groundRows(model::Garden{}, tree_, frame_, kCanvas), 0);
+    EXPECT_EQ(groundRows(model::Garden{}, tree_, frame_, kCanvasSize), 0);
 }
 
 TEST_F(SideSceneTest, TheRoomForNamesIsTheSameWhicheverWayOneLooks)
 {
-    const int rows = groundRows(garden_, tree_, frame_, kCanvas);
+    const int rows = groundRows(garden_, tree_, frame_, kCanvasSize);
     for (double bearing = 0.0; bearing < 360.0; bearing += 45.0) {
         frame_.bearing_deg = bearing;
-        EXPECT_EQ(groundRows(garden_, tree_, frame_, kCanvas), rows);
+        EXPECT_EQ(groundRows(garden_, tree_, frame_, kCanvasSize), rows);
         for (const auto& band : scene().bands)
             EXPECT_LT(band.row, std::max(rows, 1));
     }
@@ -96,7 +96,7 @@ TEST_F(SideSceneTest, WoodIsDrawnAsThickAsItIs)
         trunk->wood
             .intersected([&] {
                 QPainterPath band;
-                band.addRect(0, frame_.toCanvas({0, 0, 0.02}).y(), kCanvas.width(), 0.5);
+                band.addRect(0, frame_.toCanvas({0, 0, 0.02}).y(), kCanvasSize.width(), 0.5);
                 return band;
             }())
             .boundingRect()

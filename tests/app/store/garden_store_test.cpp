@@ -16,7 +16,7 @@
 namespace app {
 namespace {
 
-using Kind = StoreError::Kind;
+using Trouble = StoreError::Kind;
 
 QByteArray picture()
 {
@@ -53,14 +53,14 @@ protected:
         return writeGardenStore(file(), garden, history, names,
                                 [](const std::string&) { return picture(); });
     }
-    Kind kindOfLoading() const
+    Trouble kindOfLoading() const
     {
         try {
             (void)loadGarden(file());
         } catch (const StoreError& error) {
             return error.kind();
         }
-        return Kind::failed;
+        return Trouble::failed;
     }
 
     QTemporaryDir folder_;
@@ -164,7 +164,7 @@ TEST_F(GardenStore, RefusesAFileFromANewerProgramInOneLine)
         (void)loadGarden(file());
         FAIL() << "it was opened";
     } catch (const StoreError& error) {
-        EXPECT_EQ(error.kind(), Kind::newer);
+        EXPECT_EQ(error.kind(), Trouble::newer);
         const std::string line = error.what();
         EXPECT_NE(line.find("version 3"), std::string::npos) << line;
         EXPECT_EQ(line.find('\n'), std::string::npos) << line;
@@ -174,27 +174,27 @@ TEST_F(GardenStore, RefusesAFileFromANewerProgramInOneLine)
 TEST_F(GardenStore, RefusesAnotherProgramsFile)
 {
     outside::run(file(), "CREATE TABLE part(kind)");
-    EXPECT_EQ(kindOfLoading(), Kind::foreign);
+    EXPECT_EQ(kindOfLoading(), Trouble::foreign);
 }
 
 TEST_F(GardenStore, NoticesANumberThatWasNotWrittenHere)
 {
     write(smallGarden());
     outside::run(file(), "UPDATE part SET document = replace(document, '0.26', '0.27')");
-    EXPECT_EQ(kindOfLoading(), Kind::damaged);
+    EXPECT_EQ(kindOfLoading(), Trouble::damaged);
 }
 
 TEST_F(GardenStore, NoticesAPartThatIsGone)
 {
     write(smallGarden());
     outside::run(file(), "DELETE FROM part WHERE kind = 'strips'");
-    EXPECT_EQ(kindOfLoading(), Kind::damaged);
+    EXPECT_EQ(kindOfLoading(), Trouble::damaged);
     EXPECT_FALSE(checkStore(file()).empty());
 }
 
 TEST_F(GardenStore, IsNeverMadeByReading)
 {
-    EXPECT_EQ(kindOfLoading(), Kind::missing);
+    EXPECT_EQ(kindOfLoading(), Trouble::missing);
     EXPECT_FALSE(QFile::exists(file()));
 }
 
