@@ -39,8 +39,6 @@ public:
     /// \param states  per limb, of the same forms
     [[nodiscard]] double light(const std::vector<LimbState>& states) const;
 
-    [[nodiscard]] std::size_t rays() const { return rays_.size(); }
-
 private:
     /// Wood or leaf of a limb that is there in some of its forms.
     struct Pattern {
