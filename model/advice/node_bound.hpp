@@ -8,8 +8,6 @@
 
 namespace model::advice {
 
-/// A complete choice, as the options that it takes.
-
 /// What is known of all choices that take only allowed options.
 struct NodeBound {
     double bound{}; ///< none of them costs less; infinite: there is none
